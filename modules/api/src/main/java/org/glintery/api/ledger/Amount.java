@@ -1,0 +1,59 @@
+package org.glintery.api.ledger;
+
+import java.util.Optional;
+import org.glintery.api.Stable;
+
+/**
+ * How many, with how sure. Not known is never 0.
+ *
+ * @param count whole drills; empty only when unknown
+ * @param uncertainty one standard uncertainty in whole drills, 0 when counted
+ */
+@Stable
+public record Amount(Basis basis, Optional<Long> count, long uncertainty) {
+
+    /** How the amount came about. */
+    public enum Basis {
+        COUNTED,
+        WEIGHED,
+        BY_BAG,
+        ROUGH,
+        UNKNOWN
+    }
+
+    /** Larger counts are refused as typing errors. */
+    public static final long MOST = 1_000_000_000L;
+
+    public Amount {
+        if ((basis == Basis.UNKNOWN) != count.isEmpty()) {
+            throw new IllegalArgumentException("an unknown amount has no count, any other has one");
+        }
+        if (count.isPresent() && (count.get() < 0 || count.get() > MOST)) {
+            throw new IllegalArgumentException("count out of range: " + count.get());
+        }
+        if (uncertainty < 0 || uncertainty > MOST) {
+            throw new IllegalArgumentException("uncertainty out of range: " + uncertainty);
+        }
+    }
+
+    public static Amount counted(long count) {
+        return new Amount(Basis.COUNTED, Optional.of(count), 0);
+    }
+
+    public static Amount rough(long count, long uncertainty) {
+        return new Amount(Basis.ROUGH, Optional.of(count), uncertainty);
+    }
+
+    public static Amount unknown() {
+        return new Amount(Basis.UNKNOWN, Optional.empty(), 0);
+    }
+
+    public boolean known() {
+        return count.isPresent();
+    }
+
+    /** "about 1 840 (±40)", "200", "not counted yet". Thin spaces group thousands. */
+    public String words() {
+        return count.map(c -> Balance.words(c, uncertainty, false)).orElse("not counted yet");
+    }
+}

@@ -1,0 +1,47 @@
+package org.glintery.api.ledger;
+
+import java.util.Locale;
+import org.glintery.api.Stable;
+
+/**
+ * What lies in one spot of one drill.
+ *
+ * @param count whole drills that are known of
+ * @param variance the square of the standard uncertainty, in drills squared
+ * @param uncounted how many amounts of unknown size lie there too
+ */
+@Stable
+public record Balance(long count, long variance, int uncounted) {
+    public static final Balance ZERO = new Balance(0, 0, 0);
+
+    public boolean isZero() {
+        return count == 0 && variance == 0 && uncounted == 0;
+    }
+
+    public Balance plus(long moreCount, long moreVariance, int moreUncounted) {
+        return new Balance(
+                Math.addExact(count, moreCount), Math.addExact(variance, moreVariance), uncounted + moreUncounted);
+    }
+
+    /** Standard uncertainty in whole drills, rounded. */
+    public long uncertainty() {
+        return Math.round(Math.sqrt(Math.max(0, variance)));
+    }
+
+    public String words() {
+        return words(count, uncertainty(), uncounted > 0);
+    }
+
+    static String words(long count, long uncertainty, boolean more) {
+        String number = grouped(count);
+        String known = uncertainty == 0 ? number : "about " + number + " (±" + grouped(uncertainty) + ")";
+        if (!more) {
+            return known;
+        }
+        return count == 0 ? "some, not counted yet" : known + " and some not counted yet";
+    }
+
+    private static String grouped(long n) {
+        return String.format(Locale.ROOT, "%,d", n).replace(',', '\u2009');
+    }
+}

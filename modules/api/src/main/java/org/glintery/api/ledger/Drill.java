@@ -1,0 +1,59 @@
+package org.glintery.api.ledger;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.glintery.api.Stable;
+
+/**
+ * A kind of drill. The colour is not part of it: it belongs to the card's entry and may be unknown.
+ *
+ * @param sizeHundredths the side or diameter in whole hundredths of a millimetre: 280 is 2.8 mm
+ * @param outline for special shapes, what they look like; empty otherwise
+ * @param card the short name of the colour card, such as {@code own}
+ * @param code the card's code, or an own name; opaque text
+ */
+@Stable
+public record Drill(
+        Shape shape,
+        int sizeHundredths,
+        Body body,
+        Coating coating,
+        Optional<String> outline,
+        String card,
+        String code) {
+
+    public Drill {
+        Objects.requireNonNull(shape);
+        Objects.requireNonNull(body);
+        Objects.requireNonNull(coating);
+        outline = outline == null ? Optional.empty() : outline;
+        if (sizeHundredths <= 0 || sizeHundredths > 100_000) {
+            throw new IllegalArgumentException("size out of range: " + sizeHundredths);
+        }
+        if (card.isBlank() || code.isBlank()) {
+            throw new IllegalArgumentException("a drill needs a card and a code");
+        }
+    }
+
+    public static Drill of(Shape shape, int sizeHundredths, String card, String code) {
+        return new Drill(shape, sizeHundredths, Body.RESIN, Coating.NONE, Optional.empty(), card, code);
+    }
+
+    /** Common practice, no published source: squares are about 2.5 mm, rounds about 2.8 mm. */
+    public static int usualSizeHundredths(Shape shape) {
+        return shape == Shape.ROUND ? 280 : 250;
+    }
+
+    public double sizeMm() {
+        return sizeHundredths / 100.0;
+    }
+
+    /** Whether this kind can stand in for another: same shape, size, outline, body and coating. */
+    public boolean sameKindAs(Drill other) {
+        return shape == other.shape
+                && sizeHundredths == other.sizeHundredths
+                && body == other.body
+                && coating == other.coating
+                && outline.equals(other.outline);
+    }
+}

@@ -1,0 +1,34 @@
+package org.glintery.api.verb;
+
+import java.util.List;
+import org.glintery.api.Refusal;
+import org.glintery.api.Stable;
+
+/** How a verb ended. */
+@Stable
+public sealed interface VerbResult {
+
+    /** Exit 0. The record is printed under {@code --json}, else the text. */
+    record Said(Record answer, String text) implements VerbResult {}
+
+    /** Exit 0, or 1 when {@code refusedSome}: all has been printed line by line. */
+    record Streamed(boolean refusedSome) implements VerbResult {}
+
+    /** Exit 1; nothing was changed. */
+    record Refused(Refusal refusal) implements VerbResult {}
+
+    /** Exit 2. @param candidates what may have been meant */
+    record WrongUsage(String text, List<String> candidates) implements VerbResult {}
+
+    static VerbResult said(Record answer, String text) {
+        return new Said(answer, text);
+    }
+
+    static VerbResult refused(String code, String text) {
+        return new Refused(new Refusal(code, text));
+    }
+
+    static VerbResult wrongUsage(String text) {
+        return new WrongUsage(text, List.of());
+    }
+}

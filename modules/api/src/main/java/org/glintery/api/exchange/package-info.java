@@ -1,0 +1,4 @@
+/**
+ * Bringing kits in and taking everything out. Each is a service of the workshop.
+ */
+package org.glintery.api.exchange;

@@ -1,0 +1,18 @@
+package org.glintery.api.framing;
+
+import java.util.UUID;
+import org.glintery.api.Result;
+import org.glintery.api.Stable;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.View;
+
+/** Framing. Methods compute from the view and change nothing: apply what they give. Any thread. */
+@Stable
+public interface Framing {
+
+    /** Records a decision. Warns of open questions that should be settled before a one-way step. */
+    Result<ChangeSet> decide(View view, UUID piece, FramePlan plan);
+
+    /** The sums; refused with {@code no-size} or {@code no-moulding} when a number is missing. */
+    Result<FrameFigures> figures(View view, UUID piece, FramePlan plan);
+}

@@ -1,0 +1,31 @@
+package org.glintery.api.stash;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Stable;
+import org.glintery.api.workshop.DocumentType;
+import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.View;
+
+/** The lines of a piece's legend, in their printed order. The document has the piece's id. */
+@Stable
+public record Legend(List<LegendLine> lines) {
+    public static final DocumentType<Legend> TYPE = DocumentType.of("stash", "legend", 1, Legend.class);
+
+    public Legend {
+        lines = List.copyOf(lines);
+    }
+
+    public static Legend of(View view, UUID piece) {
+        return view.find(TYPE, piece).map(Stored::value).orElse(new Legend(List.of()));
+    }
+
+    /** The sum of what is needed; empty when any line's need is unknown or there is no line. */
+    public Optional<Long> needed() {
+        if (lines.isEmpty() || lines.stream().anyMatch(l -> l.needed().isEmpty())) {
+            return Optional.empty();
+        }
+        return Optional.of(lines.stream().mapToLong(l -> l.needed().get()).sum());
+    }
+}

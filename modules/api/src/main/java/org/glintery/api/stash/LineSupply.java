@@ -1,0 +1,15 @@
+package org.glintery.api.stash;
+
+import java.util.Optional;
+import org.glintery.api.Preview;
+import org.glintery.api.ledger.Balance;
+
+/**
+ * How one legend line stands. Lines that share a drill are told of together on the first of them.
+ *
+ * @param laid on the canvas
+ * @param atHand in bags and pockets, of this drill, not reserved to anything else
+ * @param missing how many are still wanted beyond what is at hand; 0 when enough, empty when not known
+ */
+@Preview(since = "1.0")
+public record LineSupply(int index, LegendLine line, Balance laid, long atHand, boolean uncounted, Optional<Long> missing) {}

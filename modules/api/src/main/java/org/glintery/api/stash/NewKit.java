@@ -1,0 +1,21 @@
+package org.glintery.api.stash;
+
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.glintery.api.Preview;
+import org.glintery.api.workshop.Blob;
+
+/**
+ * A kit to be shelved with all that is in it.
+ *
+ * @param cards what its legends say of codes: card name, then code; codes known already keep what is known
+ * @param blobs the bytes of the pictures that kit and pieces name
+ */
+@Preview(since = "1.0")
+public record NewKit(
+        UUID id, Kit kit, List<NewPiece> pieces, Map<String, Map<String, CardEntry>> cards, List<Blob> blobs) {
+
+    /** A piece of the kit with its legend; no lines when there is no legend yet. */
+    public record NewPiece(UUID id, Piece piece, List<LegendLine> legend) {}
+}

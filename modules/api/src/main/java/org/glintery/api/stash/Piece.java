@@ -1,0 +1,69 @@
+package org.glintery.api.stash;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Stable;
+import org.glintery.api.ledger.Shape;
+import org.glintery.api.time.About;
+import org.glintery.api.workshop.DocumentType;
+import org.glintery.api.workshop.Picture;
+
+/**
+ * One thing to be made. It keeps one id from hoped for to framed.
+ *
+ * @param kit absent for a piece from an own picture
+ * @param madeAgainFrom the piece it is a new making of
+ * @param standingSince when it came to its standing
+ * @param drillShape of most of its drills; apart from coverage
+ * @param sections how many sections it is worked in, where the maker divides it so
+ * @param pictures the first is shown on the job card
+ * @param keptAt where the rolled canvas or the finish is
+ * @param story what there is to tell, in the maker's words
+ */
+@Stable
+public record Piece(
+        String title,
+        Optional<UUID> kit,
+        Optional<UUID> madeAgainFrom,
+        Standing standing,
+        Optional<About> standingSince,
+        Coverage coverage,
+        Optional<Shape> drillShape,
+        Canvas canvas,
+        Optional<Integer> sections,
+        List<Picture> pictures,
+        Optional<UUID> keptAt,
+        String story) {
+    public static final DocumentType<Piece> TYPE = DocumentType.of("stash", "piece", 1, Piece.class);
+
+    public static Piece titled(String title, Standing standing) {
+        return new Piece(
+                title, Optional.empty(), Optional.empty(), standing, Optional.empty(), Coverage.NOT_SAID,
+                Optional.empty(), Canvas.NOT_SAID, Optional.empty(), List.of(), Optional.empty(), "");
+    }
+
+    public Piece with(Standing newStanding, Optional<About> since) {
+        return new Piece(
+                title, kit, madeAgainFrom, newStanding, since, coverage, drillShape, canvas, sections, pictures,
+                keptAt, story);
+    }
+
+    public Piece withStory(String newStory) {
+        return new Piece(
+                title, kit, madeAgainFrom, standing, standingSince, coverage, drillShape, canvas, sections, pictures,
+                keptAt, newStory);
+    }
+
+    public Piece withPictures(List<Picture> newPictures) {
+        return new Piece(
+                title, kit, madeAgainFrom, standing, standingSince, coverage, drillShape, canvas, sections,
+                newPictures, keptAt, story);
+    }
+
+    public Piece withKeptAt(Optional<UUID> place) {
+        return new Piece(
+                title, kit, madeAgainFrom, standing, standingSince, coverage, drillShape, canvas, sections, pictures,
+                place, story);
+    }
+}

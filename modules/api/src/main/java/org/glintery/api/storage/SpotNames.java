@@ -1,0 +1,164 @@
+package org.glintery.api.storage;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.MalformedException;
+import org.glintery.api.Result;
+import org.glintery.api.Stable;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.workshop.ByName;
+import org.glintery.api.workshop.Operation;
+import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.View;
+
+/**
+ * Spots as people and scripts write them: {@code supplier}, {@code lost}, {@code swapped}, {@code found} (each also
+ * with {@code :NAME}), {@code bag:NAME}, {@code pocket:HOLDER/NAME}, {@code canvas:PIECE}. Slash, colon and percent in
+ * names are percent-encoded. Pure; any thread.
+ */
+@Stable
+public final class SpotNames {
+    private SpotNames() {}
+
+    /**
+     * A spot and what has to be put first so that it is there.
+     *
+     * @param toMake the bag document when the bag is named for the first time; else empty
+     */
+    public record Resolved(Spot spot, List<Operation> toMake) {}
+
+    /** Refused with {@code not-a-spot}, {@code unknown-name} or {@code ambiguous-name}. A new bag is made. */
+    public static Result<Resolved> resolve(View view, String written) {
+        int colon = written.indexOf(':');
+        String kind = (colon < 0 ? written : written.substring(0, colon)).strip().toLowerCase(Locale.ROOT);
+        String rest = colon < 0 ? "" : written.substring(colon + 1).strip();
+        switch (kind) {
+            case "bag":
+                return rest.isEmpty() ? notASpot(written) : bag(view, decoded(rest));
+            case "pocket":
+                return pocket(view, written, rest);
+            case "canvas":
+                return ByName.find(view, Piece.TYPE, Piece::title, decoded(rest))
+                        .then(p -> there(new Spot.OnCanvas(p.id())));
+            default:
+                try {
+                    return there(Spot.parse(colon < 0 ? kind : kind + ":" + rest));
+                } catch (MalformedException e) {
+                    return notASpot(written);
+                }
+        }
+    }
+
+    /** The spot as {@link #resolve} reads it. */
+    public static String written(View view, Spot spot) {
+        if (spot instanceof Spot.InBag in) {
+            return "bag:" + Spot.encode(bagName(view, in.bag()).orElse(in.bag().toString()));
+        }
+        if (spot instanceof Spot.InPocket in) {
+            Optional<Holder> holder = view.find(Holder.TYPE, in.holder()).map(Stored::value);
+            String name = holder.map(Holder::name).orElse(in.holder().toString());
+            return "pocket:" + Spot.encode(name) + "/" + Spot.encode(pocketName(holder, in.pocket()));
+        }
+        if (spot instanceof Spot.OnCanvas on) {
+            return "canvas:" + Spot.encode(pieceTitle(view, on.piece()));
+        }
+        return spot.toString();
+    }
+
+    /** The spot in words: "bag b1", "Case A, B4", "the canvas of Rope-walk", "a supplier". */
+    public static String words(View view, Spot spot) {
+        if (spot instanceof Spot.InBag in) {
+            return "bag " + bagName(view, in.bag()).orElse("without a name");
+        }
+        if (spot instanceof Spot.InPocket in) {
+            Optional<Holder> holder = view.find(Holder.TYPE, in.holder()).map(Stored::value);
+            return holder.map(Holder::name).orElse("a holder that is gone") + ", " + pocketName(holder, in.pocket());
+        }
+        if (spot instanceof Spot.OnCanvas on) {
+            return "the canvas of " + pieceTitle(view, on.piece());
+        }
+        Spot.Boundary edge = (Spot.Boundary) spot;
+        String base =
+                switch (edge.edge()) {
+                    case SUPPLIER -> "a supplier";
+                    case LOST -> "lost";
+                    case FOUND -> "found";
+                    case SWAPPED -> "swapped";
+                };
+        return edge.name().map(n -> base + " (" + n + ")").orElse(base);
+    }
+
+    private static Result<Resolved> bag(View view, String name) {
+        Result<Stored<Bag>> found = ByName.find(view, Bag.TYPE, Bag::name, name);
+        if (found instanceof Result.Ok<Stored<Bag>> ok && isExactly(ok.value(), name)) {
+            return there(new Spot.InBag(ok.value().id()));
+        }
+        if (found instanceof Result.Refused<Stored<Bag>> no && no.refusal().code().equals("ambiguous-name")) {
+            return Result.refused(no.refusal());
+        }
+        UUID id = ByName.idFor(Bag.TYPE, name);
+        if (view.find(Bag.TYPE, id).isPresent()) {
+            id = UUID.randomUUID(); // that bag was renamed since: its first name is free again
+        }
+        return Result.ok(new Resolved(new Spot.InBag(id), List.of(new Operation.Put<>(Bag.TYPE, id, Bag.named(name)))));
+    }
+
+    private static boolean isExactly(Stored<Bag> bag, String name) {
+        return bag.value().name().strip().equalsIgnoreCase(name.strip()) || bag.id().toString().equalsIgnoreCase(name);
+    }
+
+    private static Result<Resolved> pocket(View view, String written, String rest) {
+        int slash = rest.indexOf('/');
+        if (slash <= 0 || slash == rest.length() - 1) {
+            return notASpot(written);
+        }
+        String pocketName = decoded(rest.substring(slash + 1));
+        return ByName.find(view, Holder.TYPE, Holder::name, decoded(rest.substring(0, slash))).then(holder -> {
+            for (Pocket pocket : holder.value().pockets()) {
+                if (pocket.name().equalsIgnoreCase(pocketName) || pocket.id().toString().equals(pocketName)) {
+                    return there(new Spot.InPocket(holder.id(), pocket.id()));
+                }
+            }
+            return Result.refused(
+                    "unknown-name", holder.value().name() + " has no pocket called '" + pocketName + "'.");
+        });
+    }
+
+    private static Result<Resolved> there(Spot spot) {
+        return Result.ok(new Resolved(spot, List.of()));
+    }
+
+    private static Result<Resolved> notASpot(String written) {
+        return Result.refused(
+                "not-a-spot",
+                "'" + written + "' is not a spot. Write supplier, lost, swapped, found, bag:NAME, pocket:HOLDER/NAME or"
+                        + " canvas:PIECE.");
+    }
+
+    private static String decoded(String name) {
+        try {
+            return Spot.decode(name);
+        } catch (IllegalArgumentException e) {
+            return name; // a lone percent sign: taken as it stands
+        }
+    }
+
+    private static Optional<String> bagName(View view, UUID bag) {
+        return view.find(Bag.TYPE, bag).map(b -> b.value().name());
+    }
+
+    private static String pocketName(Optional<Holder> holder, UUID pocket) {
+        return holder.flatMap(h -> h.pockets().stream()
+                        .filter(p -> p.id().equals(pocket))
+                        .map(Pocket::name)
+                        .findFirst())
+                .orElse(pocket.toString());
+    }
+
+    private static String pieceTitle(View view, UUID piece) {
+        return view.find(Piece.TYPE, piece).map(p -> p.value().title()).orElse(piece.toString());
+    }
+}

@@ -1,0 +1,58 @@
+package org.glintery.api.storage;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Result;
+import org.glintery.api.Stable;
+import org.glintery.api.activework.CompletionPart;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.time.About;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.View;
+
+/** Where things are. Methods compute from the view and change nothing: apply what they give. Any thread. */
+@Stable
+public interface Storage extends CompletionPart {
+
+    /** Adds a holder; its name must be new. */
+    Result<ChangeSet> addHolder(View view, UUID id, Holder holder);
+
+    Result<ChangeSet> editHolder(View view, UUID id, Holder holder);
+
+    /** Removes an empty holder. Refused while drills lie in it. */
+    Result<ChangeSet> removeHolder(View view, UUID id);
+
+    /**
+     * Plans to put a piece's drills into a holder, symbols in order, one pocket each, further pockets only
+     * where one is too small; what does not fit goes into bags. Overfilling warns.
+     */
+    Result<KitUpPlan> planKitUp(View view, UUID piece, UUID holder, Optional<About> on);
+
+    /**
+     * Plans to clear a piece's holder: so many drills a colour into a repair packet kept with the piece, the
+     * rest into one bag a colour.
+     */
+    Result<KitDownPlan> planKitDown(View view, UUID piece, long repairDrills, Optional<About> on);
+
+    /** Where a drill is found by code, name or symbol, most first. */
+    List<Whereabouts> find(View view, String text);
+
+    /** Holders in which nothing lies and no piece sits. */
+    List<Stored<Holder>> freeHolders(View view);
+
+    /** @param seats in symbol order */
+    record KitUpPlan(ChangeSet change, List<KitUp.Seat> seats, int pockets, int bags) {}
+
+    /** @param freed the holder that is free again */
+    record KitDownPlan(ChangeSet change, UUID freed, List<Step> steps) {}
+
+    /** One thing to do with the hands: so many of a drill from here to there. */
+    record Step(Drill drill, Spot from, Spot to, Balance amount) {}
+
+    /** A drill in a spot. */
+    record Whereabouts(Drill drill, Spot spot, Balance balance, String words) {}
+}

@@ -1,0 +1,61 @@
+package org.glintery.api.workshop;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.glintery.api.Result;
+import org.glintery.api.Stable;
+
+/** Finds a document by its id or by an unambiguous name. Pure; any thread. */
+@Stable
+public final class ByName {
+    private ByName() {}
+
+    /**
+     * The document whose id, or whose name (case and outer blanks aside), is the text. Without an exact name, a
+     * name that starts with the text counts if it is the only one. Refused with {@code unknown-name} or
+     * {@code ambiguous-name}, whose text lists the candidates.
+     */
+    public static <T extends Record> Result<Stored<T>> find(
+            View view, DocumentType<T> type, Function<T, String> name, String written) {
+        List<Stored<T>> all = view.all(type);
+        String wanted = written.strip().toLowerCase(Locale.ROOT);
+        for (Stored<T> one : all) {
+            if (one.id().toString().equals(wanted)) {
+                return Result.ok(one);
+            }
+        }
+        List<Stored<T>> exact = matching(all, s -> lower(name.apply(s.value())).equals(wanted));
+        List<Stored<T>> hits =
+                exact.isEmpty() ? matching(all, s -> lower(name.apply(s.value())).startsWith(wanted)) : exact;
+        if (hits.size() == 1) {
+            return Result.ok(hits.get(0));
+        }
+        if (hits.isEmpty()) {
+            return Result.refused("unknown-name", "There is no " + type.name() + " called '" + written.strip() + "'.");
+        }
+        String candidates = hits.stream()
+                .limit(12)
+                .map(s -> name.apply(s.value()) + " (" + s.id() + ")")
+                .collect(Collectors.joining(", "));
+        return Result.refused(
+                "ambiguous-name", "Several are called '" + written.strip() + "': " + candidates + ". Use the id.");
+    }
+
+    /** A stable id made from a name, for documents of which there is one a name. */
+    public static UUID idFor(DocumentType<?> type, String name) {
+        String text = type.owner() + "/" + type.name() + "/" + name;
+        return UUID.nameUUIDFromBytes(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    }
+
+    private static <T extends Record> List<Stored<T>> matching(
+            List<Stored<T>> all, java.util.function.Predicate<Stored<T>> test) {
+        return all.stream().filter(test).toList();
+    }
+
+    private static String lower(String name) {
+        return name.strip().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,41 @@
+package org.glintery.api.workshop;
+
+import java.util.Currency;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Stable;
+
+/**
+ * What the maker chose for this workshop.
+ *
+ * @param currency the one currency of all money, ISO 4217
+ * @param demo whether it was filled with the demo
+ */
+@Stable
+public record Settings(Depth depth, String currency, boolean demo) {
+    public static final DocumentType<Settings> TYPE = DocumentType.of("workshop", "settings", 1, Settings.class);
+
+    /** The one settings document of a workshop. */
+    public static final UUID ID = new UUID(0, 1);
+
+    public static final Settings USUAL = new Settings(Depth.DRILLS_AS_WELL, "EUR", false);
+
+    /** How much of the workshop is kept here. */
+    public enum Depth {
+        ONLY_THE_BOOK,
+        DRILLS_AS_WELL
+    }
+
+    public Settings {
+        Currency.getInstance(currency);
+    }
+
+    /** The settings as chosen; empty until the first choice. */
+    public static Optional<Settings> of(View view) {
+        return view.find(TYPE, ID).map(Stored::value);
+    }
+
+    public static boolean keepsDrills(View view) {
+        return of(view).orElse(USUAL).depth() == Depth.DRILLS_AS_WELL;
+    }
+}

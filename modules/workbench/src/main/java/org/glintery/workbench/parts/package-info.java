@@ -1,0 +1,2 @@
+/** Parts that every screen draws with. */
+package org.glintery.workbench.parts;

@@ -1,5 +1,7 @@
 package org.glintery.api.ledger;
 
+import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.glintery.api.Stable;
@@ -55,5 +57,22 @@ public record Drill(
                 && body == other.body
                 && coating == other.coating
                 && outline.equals(other.outline);
+    }
+
+    /** "own T1, round 2.8 mm"; body, coating and outline only where they are not the usual ones. */
+    public String words() {
+        return card + " " + code + ", " + kindWords();
+    }
+
+    /** What kind it is, without its colour: "round 2.8 mm, metallic". */
+    public String kindWords() {
+        String kind = lower(shape) + " " + BigDecimal.valueOf(sizeHundredths, 2).stripTrailingZeros().toPlainString() + " mm";
+        kind += body == Body.RESIN ? "" : ", " + lower(body);
+        kind += coating == Coating.NONE ? "" : ", " + (coating == Coating.AB ? "AB" : lower(coating));
+        return kind + outline.map(o -> ", " + o).orElse("");
+    }
+
+    private static String lower(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Stable;
+import org.glintery.api.workshop.ByName;
 import org.glintery.api.workshop.DocumentType;
 
 /**
@@ -27,5 +28,10 @@ public record Reservation(Drill drill, long count, String purpose, UUID forId, O
         if (count <= 0 || count > Amount.MOST) {
             throw new IllegalArgumentException("count out of range: " + count);
         }
+    }
+
+    /** The id of what is set aside of a drill for a piece: one document for both. */
+    public static UUID idForPiece(UUID piece, Drill drill) {
+        return ByName.idFor(TYPE, FOR_PIECE + "/" + piece + "/" + drill);
     }
 }

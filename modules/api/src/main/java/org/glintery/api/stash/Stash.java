@@ -26,6 +26,12 @@ public interface Stash extends CompletionPart {
      */
     Result<ChangeSet> shelve(View view, NewKit kit);
 
+    /**
+     * Adds a piece that no kit was bought for: from an own picture, or made again. Supplied drills as in
+     * {@link #shelve}.
+     */
+    Result<ChangeSet> addPiece(View view, UUID id, Piece piece, List<LegendLine> legend);
+
     /** Replaces a piece; its title must not be blank. */
     Result<ChangeSet> editPiece(View view, UUID id, Piece piece);
 

@@ -31,4 +31,10 @@ public sealed interface VerbResult {
     static VerbResult wrongUsage(String text) {
         return new WrongUsage(text, List.of());
     }
+
+    /** Exit 2 for a name that is unknown or ambiguous, exit 1 for any other refusal. */
+    static VerbResult refused(Refusal refusal) {
+        boolean misnamed = refusal.code().equals("unknown-name") || refusal.code().equals("ambiguous-name");
+        return misnamed ? wrongUsage(refusal.text()) : new Refused(refusal);
+    }
 }

@@ -44,6 +44,16 @@ public final class ByName {
                 "ambiguous-name", "Several are called '" + written.strip() + "': " + candidates + ". Use the id.");
     }
 
+    /** What may have been meant: the names that hold the text, each with its id, at most twelve. */
+    public static <T extends Record> List<String> candidates(
+            View view, DocumentType<T> type, Function<T, String> name, String written) {
+        String wanted = lower(written);
+        return matching(view.all(type), s -> lower(name.apply(s.value())).contains(wanted)).stream()
+                .limit(12)
+                .map(s -> name.apply(s.value()) + " (" + s.id() + ")")
+                .toList();
+    }
+
     /** A stable id made from a name, for documents of which there is one a name. */
     public static UUID idFor(DocumentType<?> type, String name) {
         String text = type.owner() + "/" + type.name() + "/" + name;

@@ -1,0 +1,36 @@
+package org.glintery.stash;
+
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
+import org.glintery.api.storage.Bag;
+import org.glintery.api.workshop.View;
+
+/** Gives out names for new bags that no other bag has. Not safe for use by several threads. */
+final class BagNames {
+
+    private final Set<String> taken;
+
+    BagNames(View view) {
+        taken = new HashSet<>(view.derived(BagNames.class, BagNames::all));
+    }
+
+    /** The wanted name, or the first of "NAME 2", "NAME 3" ... that is free. */
+    String free(String wanted) {
+        String name = wanted.strip();
+        for (int n = 2; !taken.add(key(name)); n++) {
+            name = wanted.strip() + " " + n;
+        }
+        return name;
+    }
+
+    private static Set<String> all(View view) {
+        Set<String> names = new HashSet<>();
+        view.all(Bag.TYPE).forEach(bag -> names.add(key(bag.value().name())));
+        return names;
+    }
+
+    private static String key(String name) {
+        return name.strip().toLowerCase(Locale.ROOT);
+    }
+}

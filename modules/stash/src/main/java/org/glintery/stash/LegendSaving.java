@@ -1,0 +1,49 @@
+package org.glintery.stash;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Refusal;
+import org.glintery.api.Result;
+import org.glintery.api.stash.Kit;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.View;
+
+/** Replaces a piece's legend and books what its supplies changed by. Any thread. */
+final class LegendSaving {
+
+    private final View view;
+
+    LegendSaving(View view) {
+        this.view = view;
+    }
+
+    Result<ChangeSet> save(UUID id, List<LegendLine> lines) {
+        Optional<Stored<Piece>> piece = view.find(Piece.TYPE, id);
+        if (piece.isEmpty()) {
+            return PieceEdits.noPiece();
+        }
+        Optional<Refusal> refusal = LegendCheck.refusal(lines);
+        if (refusal.isPresent()) {
+            return Result.refused(refusal.get());
+        }
+        Piece value = piece.get().value();
+        ChangeSet.Builder change = ChangeSet.named("Change the legend of " + value.title());
+        Optional<Stored<Legend>> old = view.find(Legend.TYPE, id);
+        if (old.isPresent()) {
+            change.replace(Legend.TYPE, old.get(), new Legend(lines));
+        } else {
+            change.create(Legend.TYPE, id, new Legend(lines));
+        }
+        CardLearning learning =
+                new CardLearning(view).used(lines.stream().map(LegendLine::drill).toList());
+        learning.into(change);
+        Optional<Kit> kit = PieceEdits.kitOf(view, value);
+        new SupplyBooking(view, id, value, kit, new BagNames(view)).book(change, lines);
+        return Result.ok(change.build(), LegendCheck.warnings(lines));
+    }
+}

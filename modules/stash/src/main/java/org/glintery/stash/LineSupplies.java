@@ -1,0 +1,59 @@
+package org.glintery.stash;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.LineSupply;
+import org.glintery.api.workshop.View;
+
+/** How the lines of one legend stand. Lines that share a drill are told of together, on the first of them. */
+final class LineSupplies {
+
+    private final View view;
+    private final UUID piece;
+    private final PieceReservations reservations;
+
+    LineSupplies(View view, UUID piece) {
+        this.view = view;
+        this.piece = piece;
+        this.reservations = new PieceReservations(view, piece);
+    }
+
+    List<LineSupply> tell() {
+        List<LegendLine> lines = Legend.of(view, piece).lines();
+        Map<Drill, Integer> firsts = new LinkedHashMap<>();
+        Map<Drill, Optional<Long>> needs = new LinkedHashMap<>();
+        for (int i = 0; i < lines.size(); i++) {
+            LegendLine line = lines.get(i);
+            firsts.putIfAbsent(line.drill(), i);
+            needs.merge(line.drill(), line.needed(), LineSupplies::sum);
+        }
+        List<LineSupply> supplies = new ArrayList<>();
+        firsts.forEach((drill, index) -> supplies.add(supply(index, lines.get(index), needs.get(drill))));
+        return supplies;
+    }
+
+    private LineSupply supply(int index, LegendLine line, Optional<Long> needed) {
+        Drill drill = line.drill();
+        Balance laid = view.balance(new Spot.OnCanvas(piece), drill);
+        long forOthers = Math.max(0, view.reserved(drill) - reservations.of(drill));
+        long atHand = Math.max(0, view.inTheHouse(drill) - forOthers);
+        boolean uncounted = view.whereabouts(drill).entrySet().stream()
+                .anyMatch(at -> at.getKey().inTheHouse() && at.getValue().uncounted() > 0);
+        Optional<Long> missing = needed.map(n -> Math.max(0, n - laid.count() - atHand))
+                .filter(m -> m == 0 || !uncounted);
+        return new LineSupply(index, line, laid, atHand, uncounted, missing);
+    }
+
+    private static Optional<Long> sum(Optional<Long> first, Optional<Long> second) {
+        return first.flatMap(a -> second.map(b -> a + b));
+    }
+}

@@ -1,0 +1,128 @@
+package org.glintery.stash;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.glintery.api.Result;
+import org.glintery.api.activework.Completion;
+import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.LedgerAction.Movement;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.stash.Standing;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Precondition;
+import org.glintery.api.workshop.Settings;
+import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.View;
+
+/** What the stash does when a piece is completed: its standing, and the last drills onto its canvas. Any thread. */
+final class PieceCompletion {
+
+    private final View view;
+    private final Completion completion;
+    private final UUID piece;
+    private final PiecePlaces places;
+    private final PieceReservations reservations;
+
+    PieceCompletion(View view, Completion completion) {
+        this.view = view;
+        this.completion = completion;
+        this.piece = completion.piece();
+        this.places = new PiecePlaces(view, piece);
+        this.reservations = new PieceReservations(view, piece);
+    }
+
+    Result<ChangeSet> complete() {
+        Optional<Stored<Piece>> stored = view.find(Piece.TYPE, piece);
+        if (stored.isEmpty()) {
+            return PieceEdits.noPiece();
+        }
+        Piece value = stored.get().value();
+        if (value.standing() == Standing.MADE) {
+            return Result.refused("already-made", value.title() + " is made already. Nothing was changed.");
+        }
+        ChangeSet.Builder change = ChangeSet.named("Complete " + value.title())
+                .replace(Piece.TYPE, stored.get(), value.with(Standing.MADE, Optional.of(completion.on())));
+        reservations.release(change);
+        if (Settings.keepsDrills(view)) {
+            needs().forEach((drill, needed) -> lay(change, drill, needed, value.title()));
+        }
+        return Result.ok(change.build());
+    }
+
+    /** What the chart asks for, by drill; lines without a number are left out, for not known is not 0. */
+    private Map<Drill, Long> needs() {
+        Map<Drill, Long> needs = new LinkedHashMap<>();
+        for (LegendLine line : Legend.of(view, piece).lines()) {
+            line.needed().ifPresent(needed -> needs.merge(line.drill(), needed, Long::sum));
+        }
+        return needs;
+    }
+
+    private void lay(ChangeSet.Builder change, Drill drill, long needed, String title) {
+        Balance laid = view.balance(new Spot.OnCanvas(piece), drill);
+        long left = needed - laid.count();
+        if (left <= 0) {
+            return;
+        }
+        change.require(new Precondition.BalanceAt(new Spot.OnCanvas(piece), drill, laid));
+        long takable = Math.min(left, view.inTheHouse(drill) - reservedForOthers(drill));
+        for (Spot spot : sources(drill)) {
+            Balance there = view.balance(spot, drill);
+            long taken = Math.min(takable, there.count());
+            if (taken > 0) {
+                change.require(new Precondition.BalanceAt(spot, drill, there));
+                change.post(ontoCanvas(drill, spot, taken, "laid on " + title));
+                takable -= taken;
+                left -= taken;
+            }
+        }
+        if (left > 0) {
+            change.post(ontoCanvas(drill, Spot.FOUND, left, foundReason(drill, title)));
+        }
+    }
+
+    private long reservedForOthers(Drill drill) {
+        return Math.max(0, view.reserved(drill) - reservations.of(drill));
+    }
+
+    /** The piece's own pockets and bag first, then other bags, then other pockets: always in the same order. */
+    private Set<Spot> sources(Drill drill) {
+        Set<Spot> sources = new LinkedHashSet<>(places.holding(drill));
+        view.whereabouts(drill).keySet().stream()
+                .filter(Spot::inTheHouse)
+                .sorted(Comparator.comparing(Spot::toString))
+                .forEach(sources::add);
+        return sources;
+    }
+
+    private String foundReason(Drill drill, String title) {
+        boolean uncounted = places.holding(drill).stream()
+                .anyMatch(spot -> view.balance(spot, drill).uncounted() > 0);
+        return uncounted
+                ? "found: laid on " + title + " from drills that were not counted"
+                : "found: " + title + " took more than was booked";
+    }
+
+    private Movement ontoCanvas(Drill drill, Spot from, long count, String reason) {
+        return new Movement(
+                UUID.randomUUID(),
+                drill,
+                Optional.empty(),
+                from,
+                new Spot.OnCanvas(piece),
+                Amount.counted(count),
+                reason,
+                Optional.of(completion.on()),
+                Optional.empty());
+    }
+}

@@ -1,0 +1,113 @@
+package org.glintery.stash;
+
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.stash.Kit;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.stash.Standing;
+import org.glintery.api.storage.Bag;
+import org.glintery.api.time.About;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.View;
+
+/**
+ * Edits pieces and kits. A piece that comes into the house brings its supplies; one that is made or let go no longer
+ * holds drills back. Any thread.
+ */
+final class PieceEdits {
+
+    private final View view;
+
+    PieceEdits(View view) {
+        this.view = view;
+    }
+
+    static <T> Result<T> noPiece() {
+        return Result.refused("no-piece", "That piece is no longer in the workshop. Nothing was changed.");
+    }
+
+    static Optional<Kit> kitOf(View view, Piece piece) {
+        return piece.kit().flatMap(id -> view.find(Kit.TYPE, id)).map(Stored::value);
+    }
+
+    Result<ChangeSet> editPiece(UUID id, Piece piece) {
+        return edit(id, piece, "Edit " + piece.title());
+    }
+
+    Result<ChangeSet> setStanding(UUID id, Standing standing, Optional<About> since) {
+        return view.find(Piece.TYPE, id)
+                .map(old -> edit(id, old.value().with(standing, since), sentence(standing, old.value().title())))
+                .orElseGet(PieceEdits::noPiece);
+    }
+
+    Result<ChangeSet> editKit(UUID id, Kit kit) {
+        Optional<Stored<Kit>> old = view.find(Kit.TYPE, id);
+        if (old.isEmpty()) {
+            return Result.refused("no-kit", "That kit is no longer in the workshop. Nothing was changed.");
+        }
+        if (kit.title().isBlank()) {
+            return Result.refused("no-title", "A kit needs a title. Nothing was changed.");
+        }
+        return Result.ok(ChangeSet.named("Edit the kit " + kit.title())
+                .replace(Kit.TYPE, old.get(), kit)
+                .build());
+    }
+
+    private Result<ChangeSet> edit(UUID id, Piece piece, String sentence) {
+        Optional<Stored<Piece>> old = view.find(Piece.TYPE, id);
+        if (old.isEmpty()) {
+            return noPiece();
+        }
+        if (piece.title().isBlank()) {
+            return Result.refused("no-title", "A piece needs a title. Nothing was changed.");
+        }
+        ChangeSet.Builder change = ChangeSet.named(sentence).replace(Piece.TYPE, old.get(), piece);
+        BagNames names = new BagNames(view);
+        renameBag(change, id, old.get().value().title(), piece.title(), names);
+        if (old.get().value().standing() != piece.standing()) {
+            changeStanding(change, id, piece, names);
+        }
+        return Result.ok(change.build());
+    }
+
+    private void changeStanding(ChangeSet.Builder change, UUID id, Piece piece, BagNames names) {
+        if (piece.standing() == Standing.MADE || piece.standing() == Standing.LET_GO) {
+            new PieceReservations(view, id).release(change);
+        } else {
+            new SupplyBooking(view, id, piece, kitOf(view, piece), names)
+                    .book(change, Legend.of(view, id).lines());
+        }
+    }
+
+    /** The bag of the kit is named after the piece, for as long as nobody has named it otherwise. */
+    private void renameBag(ChangeSet.Builder change, UUID id, String oldTitle, String newTitle, BagNames names) {
+        if (oldTitle.equals(newTitle)) {
+            return;
+        }
+        Optional<Stored<Bag>> bag = new PiecePlaces(view, id).kitBag()
+                .map(spot -> ((Spot.InBag) spot).bag())
+                .flatMap(bagId -> view.find(Bag.TYPE, bagId))
+                .filter(stored -> stored.value().name().equals(oldTitle.strip()));
+        bag.ifPresent(stored -> {
+            Bag old = stored.value();
+            change.replace(
+                    Bag.TYPE, stored, new Bag(names.free(newTitle), old.keptAt(), old.ofPiece(), old.repairFor()));
+        });
+    }
+
+    private static String sentence(Standing standing, String title) {
+        return switch (standing) {
+            case HOPED_FOR -> "Hope for " + title;
+            case ORDERED -> "Order " + title;
+            case SHELVED -> "Shelve " + title;
+            case ON_THE_BENCH -> "Put " + title + " on the bench";
+            case RESTING -> "Let " + title + " rest";
+            case MADE -> "Call " + title + " made";
+            case LET_GO -> "Let go of " + title;
+        };
+    }
+}

@@ -1,0 +1,98 @@
+package org.glintery.workbench.parts;
+
+import java.awt.BorderLayout;
+import java.util.Optional;
+import javax.swing.JComponent;
+import org.glintery.api.Stable;
+import org.glintery.api.workshop.Workshop;
+import org.glintery.workbench.spi.Desk;
+import org.glintery.workbench.spi.ScreenPart;
+import org.openide.util.NbBundle.Messages;
+import org.openide.windows.TopComponent;
+
+/**
+ * A window of the application that works at the open workshop: it shows one part, fresh after every change, and an
+ * empty note while no workshop is open. Event thread.
+ */
+@Stable
+public abstract class DeskWindow extends TopComponent {
+    private static final long serialVersionUID = 1L;
+    private static final int TAB_ICON_PX = 16;
+    private transient Workshop.Registration desks;
+    private transient Optional<Desk> shown;
+
+    /** @param name on the tab, such as "Cabinet" */
+    protected DeskWindow(String name, Pictogram icon) {
+        setLayout(new BorderLayout());
+        setName(name);
+        setDisplayName(name);
+        setToolTipText(name);
+        setIcon(icon.image(TAB_ICON_PX));
+        getAccessibleContext().setAccessibleName(name);
+    }
+
+    /** What the window shows at this desk. Called on the event thread, once for each workshop that is opened. */
+    protected abstract ScreenPart<?> create(Desk desk);
+
+    /** Whether the window scrolls as a whole; parts with lists and drawings scroll by themselves. */
+    protected boolean scrolls() {
+        return false;
+    }
+
+    @Override
+    protected void componentOpened() {
+        OpenDesk open = OpenDesk.get();
+        desks = open.listen(this::showAt);
+        showAt(open.current());
+    }
+
+    @Override
+    protected void componentClosed() {
+        if (desks != null) {
+            desks.close();
+            desks = null;
+        }
+        shown = null;
+        removeAll();
+    }
+
+    @Override
+    public int getPersistenceType() {
+        return PERSISTENCE_ONLY_OPENED;
+    }
+
+    @Override
+    protected String preferredID() {
+        return getClass().getSimpleName();
+    }
+
+    private void showAt(Optional<Desk> desk) {
+        if (desk.equals(shown)) {
+            return;
+        }
+        shown = desk;
+        removeAll();
+        JComponent contents = desk.<JComponent>map(this::contents).orElseGet(this::noWorkshop);
+        add(contents);
+        revalidate();
+        repaint();
+    }
+
+    private JComponent contents(Desk desk) {
+        PartPane pane = new PartPane(getName(), desk, create(desk));
+        return scrolls() ? new PageScroll(pane) : pane;
+    }
+
+    @Messages({
+        "DeskWindow.heading=No workshop is open",
+        "DeskWindow.text=Choose Workshop, then Open or New, to begin."
+    })
+    private JComponent noWorkshop() {
+        return new EmptyNote(Pictogram.WORKSHOP, Bundle.DeskWindow_heading(), Bundle.DeskWindow_text());
+    }
+
+    @Override
+    public boolean requestFocusInWindow() {
+        return getComponentCount() > 0 && getComponent(0).requestFocusInWindow() || super.requestFocusInWindow();
+    }
+}

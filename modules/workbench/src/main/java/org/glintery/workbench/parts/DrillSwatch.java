@@ -1,0 +1,80 @@
+package org.glintery.workbench.parts;
+
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.Icon;
+import javax.swing.JComponent;
+import org.glintery.api.Stable;
+
+/** A drill drawn with its facets, as a component or as an icon in lists and tables. Event thread. */
+@Stable
+public final class DrillSwatch extends JComponent {
+    private static final long serialVersionUID = 1L;
+    private final int sizePx;
+    private transient DrillLook look;
+
+    public DrillSwatch(DrillLook look, int sizePx) {
+        this.sizePx = sizePx;
+        setLook(look);
+    }
+
+    public void setLook(DrillLook newLook) {
+        look = newLook;
+        setToolTipText(newLook.words());
+        getAccessibleContext().setAccessibleName(newLook.words());
+        repaint();
+    }
+
+    /** The drill as an icon. */
+    public static Icon icon(DrillLook look, int sizePx) {
+        return new Icon() {
+            @Override
+            public void paintIcon(Component c, Graphics g, int x, int y) {
+                DrillPainter.paint(
+                        (Graphics2D) g, look, new Rectangle2D.Double(x, y, getIconWidth(), getIconHeight()));
+            }
+
+            @Override
+            public int getIconWidth() {
+                return Space.px(sizePx);
+            }
+
+            @Override
+            public int getIconHeight() {
+                return Space.px(sizePx);
+            }
+        };
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return isPreferredSizeSet()
+                ? super.getPreferredSize()
+                : new Dimension(Space.px(sizePx), Space.px(sizePx));
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        DrillPainter.paint((Graphics2D) g, look, new Rectangle2D.Double(0, 0, getWidth(), getHeight()));
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.ICON;
+                }
+            };
+        }
+        return accessibleContext;
+    }
+}

@@ -1,0 +1,29 @@
+package org.glintery.workbench.parts;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.glintery.api.GlinteryException;
+import org.glintery.api.Stable;
+import org.glintery.api.workshop.Workshop.Registration;
+import org.glintery.workbench.spi.Desk;
+import org.openide.util.Lookup;
+
+/** The desk of the workshop that is open in the window, if one is. */
+@Stable
+public interface OpenDesk {
+
+    /** Any thread. */
+    Optional<Desk> current();
+
+    /** Calls back on the event thread when a workshop was opened or closed. Not called for the state of this moment. */
+    Registration listen(Consumer<Optional<Desk>> listener);
+
+    /** The one of this application. */
+    static OpenDesk get() {
+        OpenDesk found = Lookup.getDefault().lookup(OpenDesk.class);
+        if (found == null) {
+            throw new GlinteryException("the workbench is not there: no OpenDesk");
+        }
+        return found;
+    }
+}

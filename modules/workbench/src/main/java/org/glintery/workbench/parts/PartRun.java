@@ -1,0 +1,90 @@
+package org.glintery.workbench.parts;
+
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.glintery.api.workshop.View;
+import org.glintery.workbench.spi.ScreenPart;
+
+/**
+ * Runs a part: prepares in the background with a deadline, shows on the event thread, one run at a time; a call while
+ * one is under way makes for one more. A part that throws or is too slow is set aside. No Swing.
+ *
+ * <p>All methods on the event thread.
+ */
+final class PartRun<M> {
+    private final ScreenPart<M> part;
+    private final Supplier<View> newest;
+    private final Executor background;
+    private final Executor eventThread;
+    private final long deadlineMs;
+    private final Consumer<Throwable> setAside;
+    private boolean running;
+    private boolean again;
+    private boolean aside;
+
+    PartRun(
+            ScreenPart<M> part,
+            Supplier<View> newest,
+            Executor background,
+            Executor eventThread,
+            long deadlineMs,
+            Consumer<Throwable> setAside) {
+        this.part = part;
+        this.newest = newest;
+        this.background = background;
+        this.eventThread = eventThread;
+        this.deadlineMs = deadlineMs;
+        this.setAside = setAside;
+    }
+
+    void refresh() {
+        if (aside) {
+            return;
+        }
+        if (running) {
+            again = true;
+            return;
+        }
+        running = true;
+        again = false;
+        CompletableFuture.supplyAsync(() -> part.prepare(newest.get()), background)
+                .orTimeout(deadlineMs, TimeUnit.MILLISECONDS)
+                .whenCompleteAsync(this::arrived, eventThread);
+    }
+
+    /** Gives a part that was set aside another try. */
+    void takeBack() {
+        aside = false;
+        refresh();
+    }
+
+    private void arrived(M model, Throwable trouble) {
+        running = false;
+        if (trouble != null) {
+            fail(trouble.getCause() == null ? trouble : trouble.getCause());
+            return;
+        }
+        try {
+            part.show(model);
+        } catch (RuntimeException | LinkageError e) { // foreign code: whatever it throws is its own trouble
+            fail(e);
+            return;
+        }
+        if (again) {
+            refresh();
+        }
+    }
+
+    private void fail(Throwable trouble) {
+        aside = true;
+        setAside.accept(trouble);
+    }
+
+    static boolean tookTooLong(Throwable trouble) {
+        return trouble instanceof TimeoutException;
+    }
+}

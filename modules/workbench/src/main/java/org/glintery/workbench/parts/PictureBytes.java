@@ -1,0 +1,104 @@
+package org.glintery.workbench.parts;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.Iterator;
+import java.util.Locale;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.MemoryCacheImageInputStream;
+import org.glintery.api.Result;
+import org.glintery.api.Stable;
+import org.openide.util.NbBundle.Messages;
+
+/** Reads pictures without trusting them: size is looked at before anything is unpacked. A background thread. */
+@Stable
+public final class PictureBytes {
+    /** Larger pictures are refused: they would not fit into memory unpacked. */
+    public static final long MOST_PIXELS = 120_000_000L;
+
+    private static final int LONGEST_SIDE = 32_000;
+
+    /** @param mediaType such as {@code image/png} */
+    public record Facts(int widthPx, int heightPx, String mediaType) {}
+
+    private PictureBytes() {}
+
+    /** What the picture says of itself; refused with {@code not-a-picture} or {@code picture-too-large}. */
+    public static Result<Facts> facts(byte[] bytes) {
+        return reading(bytes, (reader, facts) -> facts);
+    }
+
+    /** The picture at most as large as asked, its proportions kept; never enlarged. */
+    public static Result<BufferedImage> scaled(byte[] bytes, int mostWidthPx, int mostHeightPx) {
+        return reading(bytes, (reader, facts) -> {
+            double shrink = Math.min(
+                    1, Math.min((double) mostWidthPx / facts.widthPx(), (double) mostHeightPx / facts.heightPx()));
+            ImageReadParam param = reader.getDefaultReadParam();
+            int step = Math.max(1, (int) Math.floor(0.5 / shrink)); // half the shrinking by leaving out, the rest smooth
+            param.setSourceSubsampling(step, step, 0, 0);
+            BufferedImage read = reader.read(0, param);
+            int width = Math.max(1, (int) Math.round(facts.widthPx() * shrink));
+            int height = Math.max(1, (int) Math.round(facts.heightPx() * shrink));
+            return smooth(read, width, height);
+        });
+    }
+
+    private interface Use<T> {
+        T read(ImageReader reader, Facts facts) throws IOException;
+    }
+
+    @Messages({
+        "PictureBytes.notAPicture=This is not a picture that can be read here. Nothing was changed. Use a PNG, JPEG, GIF or BMP file.",
+        "# {0} - width",
+        "# {1} - height",
+        "PictureBytes.tooLarge=This picture says it is {0} x {1} pixels, which is too large to open. Nothing was changed. Save it smaller and try again."
+    })
+    private static <T> Result<T> reading(byte[] bytes, Use<T> use) {
+        try (var in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
+            Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
+            if (!readers.hasNext()) {
+                return Result.refused("not-a-picture", Bundle.PictureBytes_notAPicture());
+            }
+            ImageReader reader = readers.next();
+            try {
+                reader.setInput(in, true, true);
+                int width = reader.getWidth(0);
+                int height = reader.getHeight(0);
+                if ((long) width * height > MOST_PIXELS || Math.max(width, height) > LONGEST_SIDE) {
+                    return Result.refused(
+                            "picture-too-large",
+                            Bundle.PictureBytes_tooLarge(String.valueOf(width), String.valueOf(height)));
+                }
+                String type = "image/" + reader.getFormatName().toLowerCase(Locale.ROOT);
+                return Result.ok(use.read(reader, new Facts(width, height, type)));
+            } finally {
+                reader.dispose();
+            }
+        } catch (IOException | RuntimeException e) {
+            // readers throw all kinds of unchecked exceptions on damaged files
+            return Result.refused("not-a-picture", Bundle.PictureBytes_notAPicture());
+        }
+    }
+
+    private static BufferedImage smooth(BufferedImage read, int width, int height) {
+        BufferedImage from = read;
+        while (from.getWidth() > width * 2 && from.getHeight() > height * 2) {
+            from = drawn(from, from.getWidth() / 2, from.getHeight() / 2);
+        }
+        return drawn(from, width, height);
+    }
+
+    private static BufferedImage drawn(BufferedImage from, int width, int height) {
+        BufferedImage to = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D g = to.createGraphics();
+        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        g.drawImage(from, 0, 0, width, height, null);
+        g.dispose();
+        return to;
+    }
+}

@@ -1,0 +1,83 @@
+package org.glintery.workbench.parts;
+
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+import org.glintery.api.Result;
+import org.glintery.api.Stable;
+import org.glintery.api.workshop.Workshop;
+
+/**
+ * Pictures scaled for the screen, read in the background and remembered for a while. Event thread, but for the
+ * reading, which is off it.
+ */
+@Stable
+public final class PictureShelf {
+    private static final int REMEMBERED = 300;
+    private static final ExecutorService READERS = Executors.newFixedThreadPool(2, work -> {
+        Thread thread = new Thread(work, "Pictures");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private static final Map<Key, Optional<BufferedImage>> READ = new LinkedHashMap<>(64, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Key, Optional<BufferedImage>> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
+    private static final Map<Key, List<Consumer<Optional<BufferedImage>>>> WAITING = new HashMap<>();
+
+    private record Key(String hash, int widthPx, int heightPx) {}
+
+    private PictureShelf() {}
+
+    /**
+     * The picture if it is at hand. Otherwise empty, and {@code later} is called on the event thread when it is read:
+     * with nothing if the picture is missing or damaged.
+     */
+    public static Optional<BufferedImage> scaled(
+            Workshop workshop, String hash, int widthPx, int heightPx, Consumer<Optional<BufferedImage>> later) {
+        Key key = new Key(hash, widthPx, heightPx);
+        Optional<BufferedImage> known = READ.get(key);
+        if (known != null) {
+            return known;
+        }
+        List<Consumer<Optional<BufferedImage>>> waiting = WAITING.get(key);
+        if (waiting != null) {
+            waiting.add(later);
+            return Optional.empty();
+        }
+        WAITING.put(key, new ArrayList<>(List.of(later)));
+        READERS.execute(() -> {
+            Optional<BufferedImage> image = read(workshop, key);
+            SwingUtilities.invokeLater(() -> arrived(key, image));
+        });
+        return Optional.empty();
+    }
+
+    private static Optional<BufferedImage> read(Workshop workshop, Key key) {
+        try {
+            return workshop.blob(key.hash)
+                    .map(bytes -> PictureBytes.scaled(bytes, key.widthPx, key.heightPx))
+                    .flatMap(r -> r instanceof Result.Ok<BufferedImage> ok ? Optional.of(ok.value()) : Optional.empty());
+        } catch (RuntimeException e) {
+            return Optional.empty(); // the workshop was closed meanwhile
+        }
+    }
+
+    private static void arrived(Key key, Optional<BufferedImage> image) {
+        READ.put(key, image);
+        List<Consumer<Optional<BufferedImage>>> waiting = WAITING.remove(key);
+        waiting.forEach(one -> one.accept(image));
+    }
+}

@@ -1,0 +1,64 @@
+package org.glintery.workbench.parts;
+
+import java.awt.Component;
+import java.util.function.Function;
+import javax.swing.Icon;
+import javax.swing.JLabel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableCellRenderer;
+import org.glintery.api.Stable;
+
+/** Tables with rows that can be read and a focus that can be seen. Event thread. */
+@Stable
+public final class Tables {
+    private static final int ROW_PX = 30;
+
+    private Tables() {}
+
+    /** Gives a table the looks of the theme. @param name read aloud */
+    public static JTable readable(JTable table, String name) {
+        table.setRowHeight(Space.px(ROW_PX));
+        table.setFillsViewportHeight(true);
+        table.getTableHeader().setReorderingAllowed(false);
+        table.getAccessibleContext().setAccessibleName(name);
+        table.putClientProperty("terminateEditOnFocusLost", Boolean.TRUE);
+        if (table.getTableHeader().getDefaultRenderer() instanceof JLabel header) {
+            header.setHorizontalAlignment(SwingConstants.LEADING);
+        }
+        return table;
+    }
+
+    public static JScrollPane scrolling(JTable table) {
+        return new JScrollPane(table);
+    }
+
+    /** Numbers at the right. */
+    public static TableCellRenderer numbers() {
+        DefaultTableCellRenderer renderer = new DefaultTableCellRenderer();
+        renderer.setHorizontalAlignment(SwingConstants.TRAILING);
+        return renderer;
+    }
+
+    /** Cells with an icon beside their words. @param icon may give null; @param words is read aloud too */
+    public static <V> TableCellRenderer cells(Class<V> type, Function<V, Icon> icon, Function<V, String> words) {
+        return new DefaultTableCellRenderer() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public Component getTableCellRendererComponent(
+                    JTable table, Object value, boolean selected, boolean focused, int row, int column) {
+                super.getTableCellRendererComponent(table, value, selected, focused, row, column);
+                if (type.isInstance(value)) {
+                    setIcon(icon.apply(type.cast(value)));
+                    setText(words.apply(type.cast(value)));
+                } else {
+                    setIcon(null);
+                }
+                return this;
+            }
+        };
+    }
+}

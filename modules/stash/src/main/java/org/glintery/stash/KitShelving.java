@@ -14,6 +14,7 @@ import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.NewKit;
 import org.glintery.api.stash.NewKit.NewPiece;
 import org.glintery.api.stash.Piece;
+import org.glintery.api.storage.BagNames;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.View;
 

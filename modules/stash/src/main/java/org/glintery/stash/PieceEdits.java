@@ -9,6 +9,7 @@ import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.storage.Bag;
+import org.glintery.api.storage.BagNames;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;

@@ -1,22 +1,23 @@
-package org.glintery.stash;
+package org.glintery.api.storage;
 
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
-import org.glintery.api.storage.Bag;
+import org.glintery.api.Preview;
 import org.glintery.api.workshop.View;
 
 /** Gives out names for new bags that no other bag has. Not safe for use by several threads. */
-final class BagNames {
+@Preview(since = "1.0")
+public final class BagNames {
 
     private final Set<String> taken;
 
-    BagNames(View view) {
+    public BagNames(View view) {
         taken = new HashSet<>(view.derived(BagNames.class, BagNames::all));
     }
 
     /** The wanted name, or the first of "NAME 2", "NAME 3" ... that is free. */
-    String free(String wanted) {
+    public String free(String wanted) {
         String name = wanted.strip();
         for (int n = 2; !taken.add(key(name)); n++) {
             name = wanted.strip() + " " + n;

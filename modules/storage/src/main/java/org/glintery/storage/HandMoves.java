@@ -8,6 +8,7 @@ import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.LedgerAction.Movement;
+import org.glintery.api.ledger.LedgerAction.Stocktake;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.storage.Storage.Step;
 import org.glintery.api.time.About;
@@ -27,7 +28,7 @@ final class HandMoves {
         this.on = on;
     }
 
-    /** All that is there, as sure or unsure as it is. */
+    /** All that is there, as sure or unsure as it is: the place is empty then, and known to be. */
     void all(Drill drill, Spot from, Spot to, Balance there) {
         if (from.equals(to)) {
             return;
@@ -38,7 +39,18 @@ final class HandMoves {
         if (there.uncounted() > 0) {
             post(drill, from, to, Amount.unknown());
         }
-        steps.add(new Step(drill, from, to, there));
+        if (there.variance() > 0) {
+            pinEmpty(drill, from);
+        }
+        if (there.count() > 0 || there.uncounted() > 0) {
+            steps.add(new Step(drill, from, to, there));
+        }
+    }
+
+    /** Nothing is left in a place: what was unsure about it ends. */
+    void pinEmpty(Drill drill, Spot spot) {
+        change.post(new Stocktake(
+                UUID.randomUUID(), drill, spot, Amount.counted(0), reason + ", emptied", on, Optional.empty()));
     }
 
     /** So many of them, counted out. */

@@ -50,7 +50,12 @@ final class KitUpMoves {
                     continue;
                 }
                 long taken = Math.min(left, room.left);
-                move(drill, portion, room.spot, taken);
+                boolean last = taken == left && portion.wanted() == portion.there().count();
+                if (last) {
+                    moves.all(drill, portion.spot(), room.spot, new Balance(taken, portion.there().variance(), 0));
+                } else {
+                    moves.some(drill, portion.spot(), room.spot, taken);
+                }
                 room.left -= taken;
                 left -= taken;
             }
@@ -62,14 +67,6 @@ final class KitUpMoves {
             places.add(kitBag.in(change));
         }
         return List.copyOf(places);
-    }
-
-    private void move(Drill drill, DrillSources.Portion portion, Spot pocket, long taken) {
-        if (taken == portion.there().count()) {
-            moves.all(drill, portion.spot(), pocket, new Balance(taken, portion.there().variance(), 0));
-        } else {
-            moves.some(drill, portion.spot(), pocket, taken);
-        }
     }
 
     /** A pocket while it is being filled. */

@@ -2,6 +2,7 @@ package org.glintery.storage;
 
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -43,15 +44,18 @@ final class LeftoverBags implements KitDownPlanning.Sorting {
     @Override
     public void sort(Drill drill, Map<Spot, Balance> heap) {
         packet.fill(drill, heap, change, moves);
-        if (heap.values().stream().allMatch(Balance::isZero)) {
-            return;
-        }
-        Spot home = home(drill);
+        Map<Spot, Balance> rest = new LinkedHashMap<>();
         heap.forEach((spot, there) -> {
-            if (!there.isZero()) {
-                moves.all(drill, spot, home, there);
+            if (there.count() > 0 || there.uncounted() > 0) {
+                rest.put(spot, there);
+            } else if (there.variance() > 0) {
+                moves.pinEmpty(drill, spot);
             }
         });
+        if (!rest.isEmpty()) {
+            Spot home = home(drill);
+            rest.forEach((spot, there) -> moves.all(drill, spot, home, there));
+        }
     }
 
     private Spot home(Drill drill) {

@@ -1,0 +1,107 @@
+package org.glintery.workbench.shelves;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Result;
+import org.glintery.api.exchange.LegendReader;
+import org.glintery.api.finishes.Finish;
+import org.glintery.api.finishes.Finishes;
+import org.glintery.api.ledger.Shape;
+import org.glintery.api.stash.ColourCard;
+import org.glintery.api.stash.Stash;
+import org.glintery.workbench.parts.Asking;
+import org.glintery.workbench.parts.PictureDrop;
+import org.glintery.workbench.spi.Desk;
+import org.openide.util.NbBundle.Messages;
+
+/** How pieces come onto the shelves: a kit, a piece of one's own, an old finish. Event thread. */
+public final class Entries {
+    private static final List<String> PICTURES = List.of("png", "jpg", "jpeg", "gif", "bmp");
+
+    private Entries() {}
+
+    @Messages({
+        "Entries.kitTitle=Shelve a kit",
+        "Entries.kitDo=Shelve it",
+        "Entries.pieceTitle=A piece of your own",
+        "Entries.pieceDo=Shelve it",
+        "Entries.finishTitle=Write an old finish",
+        "Entries.finishDo=Write it",
+        "Entries.noStash=Kits and pieces are switched off. Switch the stash on to shelve a kit.",
+        "Entries.noFinishes=Finishes are switched off. Switch them on to write a finish.",
+        "Entries.noLegends=Legend files can't be read because bringing kits in is switched off."
+    })
+    public static void newKit(Desk desk) {
+        shelve(desk, new KitForm(desk, true), Bundle.Entries_kitTitle(), Bundle.Entries_kitDo());
+    }
+
+    /** A piece from an own picture: no kit. */
+    public static void newPiece(Desk desk) {
+        shelve(desk, new KitForm(desk, false), Bundle.Entries_pieceTitle(), Bundle.Entries_pieceDo());
+    }
+
+    /** A kit begun with files: photos become its pictures, the first other file is read as its legend. */
+    static void newKitFrom(Desk desk, List<Path> files) {
+        KitForm form = new KitForm(desk, true);
+        for (Path file : files) {
+            form.suggestTitle(file);
+            if (isPicture(file)) {
+                PictureDrop.take(desk, file, form::addPicture);
+            } else {
+                readLegend(desk, form, file);
+            }
+        }
+        shelve(desk, form, Bundle.Entries_kitTitle(), Bundle.Entries_kitDo());
+    }
+
+    static void readLegend(Desk desk, KitForm form, Path file) {
+        Optional<LegendReader> reader = desk.workshop().find(LegendReader.class);
+        if (reader.isEmpty()) {
+            form.legendRefused(Bundle.Entries_noLegends());
+            return;
+        }
+        Optional<Shape> shape = form.shape();
+        desk.compute(
+                view -> reader.get().read(file, new LegendReader.Assumed(ColourCard.OWN, shape)),
+                result -> {
+                    if (result instanceof Result.Ok<LegendReader.Reading> ok) {
+                        form.legendRead(file, ok.value());
+                    } else if (result instanceof Result.Refused<LegendReader.Reading> no) {
+                        form.legendRefused(no.refusal().text());
+                    }
+                });
+    }
+
+    private static void shelve(Desk desk, KitForm form, String title, String doIt) {
+        Optional<Stash> stash = desk.workshop().find(Stash.class);
+        if (stash.isEmpty()) {
+            desk.say(Bundle.Entries_noStash());
+        } else if (Asking.ask(title, form, doIt, form::ready)) {
+            KitDraft draft = form.draft();
+            UUID piece = UUID.randomUUID();
+            desk.change(
+                    view -> draft.change(view, stash.get(), piece, desk.clock()), applied -> desk.openPiece(piece));
+        }
+    }
+
+    public static void oldFinish(Desk desk) {
+        Optional<Finishes> finishes = desk.workshop().find(Finishes.class);
+        OldFinishForm form = new OldFinishForm(desk.clock());
+        if (finishes.isEmpty()) {
+            desk.say(Bundle.Entries_noFinishes());
+        } else if (Asking.ask(Bundle.Entries_finishTitle(), form, Bundle.Entries_finishDo(), form::ready)) {
+            UUID piece = UUID.randomUUID();
+            Finish finish = form.finish();
+            desk.change(
+                    view -> finishes.get().write(view, piece, finish, List.of()), applied -> desk.openPiece(piece));
+        }
+    }
+
+    private static boolean isPicture(Path file) {
+        String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+        return PICTURES.contains(name.substring(name.lastIndexOf('.') + 1));
+    }
+}

@@ -1,0 +1,75 @@
+package org.glintery.workbench.shelves;
+
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.glintery.api.framing.FramePlan;
+import org.glintery.api.ledger.Coating;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.stash.Kit;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.View;
+import org.glintery.workbench.piece.PieceWords;
+
+/** Makes rows of the shelves. Pure. */
+final class RowMaker {
+    private final View view;
+
+    RowMaker(View view) {
+        this.view = view;
+    }
+
+    ShelfRow.Sources sources(Stored<Piece> piece) {
+        Object kit = piece.value().kit().flatMap(id -> view.find(Kit.TYPE, id)).map(Stored::value).orElse(null);
+        Object legend = view.find(Legend.TYPE, piece.id()).map(Stored::value).orElse(null);
+        return new ShelfRow.Sources(piece.value(), kit, legend);
+    }
+
+    ShelfRow row(Stored<Piece> stored, ShelfRow.Sources sources) {
+        Piece piece = stored.value();
+        Optional<Kit> kit = Optional.ofNullable((Kit) sources.kit());
+        String size = PieceWords.size(piece.canvas());
+        String second = kit.map(Kit::title)
+                .filter(title -> !title.equalsIgnoreCase(piece.title()))
+                .map(title -> size.isEmpty() ? title : title + " · " + size)
+                .orElse(size);
+        return new ShelfRow(
+                stored.id(),
+                piece.title(),
+                second,
+                piece.standing(),
+                piece.pictures().stream().findFirst(),
+                searched(stored.id(), piece, kit, Optional.ofNullable((Legend) sources.legend())),
+                sources);
+    }
+
+    private String searched(UUID id, Piece piece, Optional<Kit> kit, Optional<Legend> legend) {
+        StringBuilder text = new StringBuilder(128);
+        text.append(piece.title()).append('\n');
+        text.append(PieceWords.standing(piece.standing())).append('\n');
+        text.append(PieceWords.size(piece.canvas())).append('\n');
+        piece.drillShape().ifPresent(shape -> text.append(PieceWords.shape(shape)).append(" drill\n"));
+        kit.ifPresent(k -> text.append(k.title()).append('\n').append(k.source().orElse("")).append('\n'));
+        legend.ifPresent(l -> codes(text, l));
+        view.find(FramePlan.TYPE, id).ifPresent(plan -> text.append(PieceWords.frame(plan.value().decision())));
+        return text.toString().toLowerCase(Locale.ROOT);
+    }
+
+    private static void codes(StringBuilder text, Legend legend) {
+        Set<String> said = new HashSet<>();
+        for (LegendLine line : legend.lines()) {
+            Drill drill = line.drill();
+            if (said.add(drill.code())) {
+                text.append(drill.code()).append('\n');
+            }
+            if (drill.coating() != Coating.NONE && said.add(drill.coating().name())) {
+                text.append(drill.coating().name()).append('\n');
+            }
+        }
+    }
+}

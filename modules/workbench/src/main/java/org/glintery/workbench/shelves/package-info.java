@@ -1,0 +1,2 @@
+/** The shelves: all pieces by standing, found as you type. */
+package org.glintery.workbench.shelves;

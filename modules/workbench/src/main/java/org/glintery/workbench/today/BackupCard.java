@@ -1,0 +1,83 @@
+package org.glintery.workbench.today;
+
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.glintery.api.workshop.View;
+import org.glintery.workbench.menu.Backups;
+import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.Pictogram;
+import org.glintery.workbench.parts.Space;
+import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.parts.WrappedText;
+import org.glintery.workbench.spi.Desk;
+import org.glintery.workbench.spi.ScreenPart;
+import org.glintery.workbench.spi.TodayCard;
+import org.openide.util.NbBundle.Messages;
+import org.openide.util.lookup.ServiceProvider;
+
+/** When the workshop was last copied, and the button that copies it. */
+@ServiceProvider(service = TodayCard.class)
+public final class BackupCard implements TodayCard {
+    private static final int POSITION = 900;
+
+    @Override
+    @Messages("BackupCard.title=Last copied")
+    public String title() {
+        return Bundle.BackupCard_title();
+    }
+
+    @Override
+    public int position() {
+        return POSITION;
+    }
+
+    @Override
+    public ScreenPart<?> create(Desk desk) {
+        return new Part(desk);
+    }
+
+    private static final class Part implements ScreenPart<Optional<Backups.Last>> {
+        private final Desk desk;
+        private final WrappedText words = Texts.body("");
+        private final JPanel panel = new JPanel(
+                new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.NEAR, "[grow, fill]"));
+
+        @Messages("BackupCard.now=Back up now")
+        Part(Desk desk) {
+            this.desk = desk;
+            panel.setOpaque(false);
+            panel.add(words, "wmin 0");
+            panel.add(
+                    Buttons.plain(
+                            Pictogram.BACKUP,
+                            Bundle.BackupCard_now(),
+                            () -> Backups.backUp(desk, () -> show(Backups.last(desk.workshop())))),
+                    "growx 0");
+        }
+
+        @Override
+        public Optional<Backups.Last> prepare(View view) {
+            return Backups.last(desk.workshop());
+        }
+
+        @Override
+        public JComponent component() {
+            return panel;
+        }
+
+        @Override
+        @Messages({
+            "BackupCard.never=This workshop has not been copied yet. A backup is one file; keep it on another disk or stick.",
+            "# {0} - day",
+            "# {1} - file",
+            "BackupCard.last={0}, as {1}."
+        })
+        public void show(Optional<Backups.Last> last) {
+            words.setText(last.map(l -> Bundle.BackupCard_last(l.day(), l.file()))
+                    .orElseGet(Bundle::BackupCard_never));
+            panel.revalidate();
+        }
+    }
+}

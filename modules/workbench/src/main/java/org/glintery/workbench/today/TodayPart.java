@@ -1,0 +1,121 @@
+package org.glintery.workbench.today;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.workshop.View;
+import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.Card;
+import org.glintery.workbench.parts.EmptyNote;
+import org.glintery.workbench.parts.PartPane;
+import org.glintery.workbench.parts.Pictogram;
+import org.glintery.workbench.parts.Space;
+import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.shelves.Entries;
+import org.glintery.workbench.spi.Desk;
+import org.glintery.workbench.spi.ScreenPart;
+import org.glintery.workbench.spi.TodayCard;
+import org.openide.util.Lookup;
+import org.openide.util.NbBundle.Messages;
+
+/** Today's cards, those that have something to say, side by side as room allows. */
+final class TodayPart implements ScreenPart<View> {
+    private static final Logger LOG = Logger.getLogger(TodayPart.class.getName());
+    private static final int CARD_PX = 360;
+    private static final int MOST_COLUMNS = 3;
+    private final Desk desk;
+    private final Map<TodayCard, JComponent> made = new HashMap<>();
+    private final JPanel cards = new JPanel(
+            new CardColumns(Space.px(CARD_PX), MOST_COLUMNS, Space.px(Space.APART + Space.TIGHT)));
+    private final JPanel page;
+    private final JLabel date = Texts.hint("");
+
+    TodayPart(Desk desk) {
+        this.desk = desk;
+        cards.setOpaque(false);
+        page = new JPanel(new MigLayout(
+                "insets " + Space.SECTION + ", fill, wrap 1, gapy " + Space.TIGHT, "[grow, fill]", "[][][grow, fill]"));
+        page.setOpaque(false);
+        page.add(Texts.title(Bundle.TodayWindow_name()));
+        page.add(date, "gapbottom " + Space.APART);
+        page.add(cards, "wmin 0");
+    }
+
+    @Override
+    public View prepare(View view) {
+        return view;
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public void show(View view) {
+        date.setText(java.time.LocalDate.now(desk.clock())
+                .format(java.time.format.DateTimeFormatter.ofLocalizedDate(java.time.format.FormatStyle.FULL)));
+        List<JComponent> wanted = new ArrayList<>();
+        if (view.all(Piece.TYPE).isEmpty()) {
+            wanted.add(first());
+        } else {
+            offered(view).forEach(card -> component(card).ifPresent(wanted::add));
+        }
+        if (!wanted.equals(List.of(cards.getComponents()))) {
+            cards.removeAll();
+            wanted.forEach(cards::add);
+            cards.revalidate();
+            cards.repaint();
+        }
+    }
+
+    private List<TodayCard> offered(View view) {
+        List<TodayCard> offered = new ArrayList<>();
+        for (TodayCard card : Lookup.getDefault().lookupAll(TodayCard.class)) {
+            try {
+                if (card.offered(view)) {
+                    offered.add(card);
+                }
+            } catch (RuntimeException | LinkageError e) { // a card of an add-on may not take the others with it
+                LOG.log(Level.WARNING, "Left out: " + card.getClass().getName(), e);
+            }
+        }
+        offered.sort(Comparator.comparingInt(TodayCard::position));
+        return offered;
+    }
+
+    private Optional<JComponent> component(TodayCard card) {
+        try {
+            return Optional.of(made.computeIfAbsent(
+                    card, c -> new Card(c.title(), new PartPane(c.title(), desk, c.create(desk)))));
+        } catch (RuntimeException | LinkageError e) { // as above
+            LOG.log(Level.WARNING, "Left out: " + card.getClass().getName(), e);
+            return Optional.empty();
+        }
+    }
+
+    @Messages({
+        "TodayPart.first=This workshop is new",
+        "TodayPart.firstText=Shelve a kit you have, or write down a piece you finished. From then on this page tells what is on the bench and what is still to be done.",
+        "TodayPart.kit=Shelve a kit",
+        "TodayPart.finish=Write an old finish"
+    })
+    private JComponent first() {
+        return new Card("", new EmptyNote(
+                Pictogram.TODAY,
+                Bundle.TodayPart_first(),
+                Bundle.TodayPart_firstText(),
+                Buttons.plain(Bundle.TodayPart_kit(), () -> Entries.newKit(desk)),
+                Buttons.plain(Bundle.TodayPart_finish(), () -> Entries.oldFinish(desk))));
+    }
+}

@@ -28,8 +28,8 @@ final class AboutSheet {
     static void show() {
         JPanel sheet = new JPanel(new MigLayout(
                 "insets " + Space.PAGE + ", wrap 2, gapx " + Space.SECTION + ", gapy " + Space.APART,
-                "[top][" + Space.px(WIDTH_PX) + "!, fill]"));
-        sheet.add(new JLabel(Pictogram.GLINTERY.at(ICON_PX)), "spany 4");
+                "[][" + Space.px(WIDTH_PX) + "!, fill]"));
+        sheet.add(new JLabel(Pictogram.GLINTERY.at(ICON_PX)), "spany 4, top");
         sheet.add(Texts.title(Bundle.AboutSheet_name()));
         sheet.add(Texts.body(Bundle.AboutSheet_text()), "wmin 0");
         sheet.add(Texts.body(Bundle.AboutSheet_yours()), "wmin 0");

@@ -22,9 +22,9 @@ final class Glossary {
     static void show() {
         JPanel page = new JPanel(new MigLayout(
                 "insets " + Space.SECTION + ", fillx, wrap 2, gapx " + Space.SECTION + ", gapy " + Space.APART,
-                "[150!, top][grow, fill]"));
+                "[150!][grow, fill]"));
         words().forEach((word, meaning) -> {
-            page.add(Texts.heading(word));
+            page.add(Texts.heading(word), "top");
             page.add(Texts.body(meaning), "wmin 0");
         });
         PageScroll scroll = new PageScroll(page);

@@ -1,12 +1,15 @@
 package org.glintery.workbench.parts;
 
 import java.awt.BorderLayout;
+import java.awt.event.ActionEvent;
 import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.ScreenPart;
+import org.openide.awt.Actions;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 
@@ -85,10 +88,22 @@ public abstract class DeskWindow extends TopComponent {
 
     @Messages({
         "DeskWindow.heading=No workshop is open",
-        "DeskWindow.text=Choose Workshop, then Open or New, to begin."
+        "DeskWindow.text=Open the folder of a workshop, or set up a new one.",
+        "DeskWindow.open=Open a workshop",
+        "DeskWindow.new=New workshop"
     })
     private JComponent noWorkshop() {
-        return new EmptyNote(Pictogram.WORKSHOP, Bundle.DeskWindow_heading(), Bundle.DeskWindow_text());
+        return new EmptyNote(
+                Pictogram.WORKSHOP,
+                Bundle.DeskWindow_heading(),
+                Bundle.DeskWindow_text(),
+                way(Bundle.DeskWindow_open(), "OpenWorkshopAction"),
+                way(Bundle.DeskWindow_new(), "NewWorkshopAction"));
+    }
+
+    private static JButton way(String text, String action) {
+        return Buttons.plain(text, () -> Actions.forID("Workshop", "org.glintery.workbench.menu." + action)
+                .actionPerformed(new ActionEvent(text, ActionEvent.ACTION_PERFORMED, action)));
     }
 
     @Override

@@ -24,7 +24,7 @@ public final class FormSheet extends JPanel {
     public FormSheet(int columns) {
         super(new MigLayout(
                 "insets 0, fillx, wrap " + columns + ", gapx " + Space.SECTION + ", gapy " + Space.APART,
-                "[grow, fill, sg, top]"));
+                "[grow, fill, sg]"));
         this.columns = columns;
         setOpaque(false);
     }

@@ -24,7 +24,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** The job card on top of a piece's page, like a gallery label. A picture can be dropped onto it. */
 final class JobCardPart implements ScreenPart<JobCardFacts> {
-    private static final int PICTURE_WIDTH_PX = 190;
+    private static final int PICTURE_WIDTH_PX = 150;
     private static final int PICTURE_HEIGHT_PX = 150;
     private final UUID piece;
     private final Consumer<JobCardFacts> shown;
@@ -46,8 +46,11 @@ final class JobCardPart implements ScreenPart<JobCardFacts> {
         card.add(picture, "spany 4, top");
         card.add(title, "wmin 0, wrap");
         card.add(lines, "wmin 0, wrap");
-        card.add(standing, "split 2, gaptop " + Space.NEAR);
-        card.add(score, "gapleft " + Space.APART + ", growx 0");
+        JPanel last = new JPanel(new MigLayout("insets 0, gap " + Space.SECTION));
+        last.setOpaque(false);
+        last.add(standing);
+        last.add(score);
+        card.add(last, "gaptop " + Space.NEAR);
         PictureDrop.onto(card, desk, taken -> desk.change(view -> withPicture(view, taken)));
     }
 

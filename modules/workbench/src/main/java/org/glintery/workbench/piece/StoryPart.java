@@ -29,7 +29,7 @@ final class StoryPart implements ScreenPart<StoryPart.Story> {
     private final JTextArea words = new JTextArea(ROWS, 40);
     private final TextEdit edit;
     private final JPanel events = new JPanel(
-            new MigLayout("insets 0, fillx, wrap 2, gapy " + Space.NEAR, "[" + DATE_PX + ":pref, top][grow, fill]"));
+            new MigLayout("insets 0, fillx, wrap 2, gapy " + Space.NEAR, "[" + DATE_PX + ":pref:][grow, fill]"));
     private final JComponent page;
 
     record Story(String words, List<Timeline.Event> events) {}
@@ -44,7 +44,7 @@ final class StoryPart implements ScreenPart<StoryPart.Story> {
         events.setOpaque(false);
         JPanel column = new JPanel(new MigLayout(
                 "insets " + Space.SECTION + ", fillx, wrap 1, gapy " + Space.APART,
-                "[grow, fill, " + Space.px(Space.READING_WIDTH + 160) + "::]"));
+                "[grow, fill, 0:pref:" + Space.px(Space.READING_WIDTH + 160) + "]"));
         column.setOpaque(false);
         column.add(new SectionHeading(Bundle.StoryPart_words()));
         column.add(new JScrollPane(words), "wmin 0");
@@ -74,7 +74,7 @@ final class StoryPart implements ScreenPart<StoryPart.Story> {
         }
         for (Timeline.Event event : story.events()) {
             JLabel when = Texts.hint(event.when().map(w -> w.words()).orElse(""));
-            events.add(when);
+            events.add(when, "top");
             events.add(Texts.body(event.what()), "wmin 0");
         }
         events.revalidate();

@@ -13,7 +13,7 @@ import org.openide.windows.TopComponent;
 @TopComponent.Description(preferredID = "ShelvesWindow", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
 @TopComponent.Registration(mode = "explorer", openAtStartup = true)
 @ActionID(category = "View", id = "org.glintery.workbench.shelves.ShelvesWindow")
-@ActionReference(path = "Menu/View", position = 200)
+@ActionReference(path = "Menu/View", position = 220)
 @TopComponent.OpenActionRegistration(displayName = "#ShelvesWindow.name", preferredID = "ShelvesWindow")
 @Messages("ShelvesWindow.name=Shelves")
 public final class ShelvesWindow extends DeskWindow {

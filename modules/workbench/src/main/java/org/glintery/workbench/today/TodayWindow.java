@@ -13,7 +13,7 @@ import org.openide.windows.TopComponent;
 @TopComponent.Description(preferredID = "TodayWindow", persistenceType = TopComponent.PERSISTENCE_ALWAYS)
 @TopComponent.Registration(mode = "editor", openAtStartup = true, position = 100)
 @ActionID(category = "View", id = "org.glintery.workbench.today.TodayWindow")
-@ActionReference(path = "Menu/View", position = 100)
+@ActionReference(path = "Menu/View", position = 210)
 @TopComponent.OpenActionRegistration(displayName = "#TodayWindow.name", preferredID = "TodayWindow")
 @Messages("TodayWindow.name=Today")
 public final class TodayWindow extends DeskWindow {

@@ -1,5 +1,6 @@
 package org.glintery.workbench.parts;
 
+import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -37,9 +38,12 @@ public final class DrillPainter {
             if (look.colour().isPresent()) {
                 faceted(g, facets, look, look.colour().get());
             } else {
-                notKnown(g, facets, side);
+                notKnown(g, facets);
             }
-            CoatingPainter.over(g, facets, look);
+            coating(g, facets, look);
+            if (look.colour().isEmpty() && side >= READABLE_PX) {
+                questionMark(g, facets, side);
+            }
             outline(g, facets, look);
         } finally {
             g.dispose();
@@ -92,7 +96,17 @@ public final class DrillPainter {
         g.setClip(old);
     }
 
-    private static void notKnown(Graphics2D g, Facets facets, double side) {
+    private static void coating(Graphics2D graphics, Facets facets, DrillLook look) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        if (look.colour().isEmpty()) {
+            // only hinted at: at full strength a coating would look like a colour of its own
+            g.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, 0.3f));
+        }
+        CoatingPainter.over(g, facets, look);
+        g.dispose();
+    }
+
+    private static void notKnown(Graphics2D g, Facets facets) {
         g.setColor(Tone.SHEET.colour());
         g.fill(facets.outline());
         Shape old = g.getClip();
@@ -104,17 +118,18 @@ public final class DrillPainter {
             g.draw(new Line2D.Double(x, box.getMaxY(), x + box.getHeight(), box.getMinY()));
         }
         g.setClip(old);
-        if (side >= READABLE_PX) {
-            g.setColor(Tone.SHEET.colour());
-            g.fill(facets.table());
-            g.setColor(Tone.INK.colour());
-            g.setFont(g.getFont().deriveFont(Font.BOLD, (float) (side * 0.5)));
-            var metrics = g.getFontMetrics();
-            g.drawString(
-                    "?",
-                    (float) (facets.centreX() - metrics.stringWidth("?") / 2.0),
-                    (float) (facets.centreY() + (metrics.getAscent() - metrics.getDescent()) / 2.0));
-        }
+    }
+
+    private static void questionMark(Graphics2D g, Facets facets, double side) {
+        g.setColor(Tone.SHEET.colour());
+        g.fill(facets.table());
+        g.setColor(Tone.INK.colour());
+        g.setFont(g.getFont().deriveFont(Font.BOLD, (float) (side * 0.5)));
+        var metrics = g.getFontMetrics();
+        g.drawString(
+                "?",
+                (float) (facets.centreX() - metrics.stringWidth("?") / 2.0),
+                (float) (facets.centreY() + (metrics.getAscent() - metrics.getDescent()) / 2.0));
     }
 
     private static void glow(Graphics2D g, Facets facets, DrillLook look, double reach) {

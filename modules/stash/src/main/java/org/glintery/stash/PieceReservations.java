@@ -13,22 +13,22 @@ import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
 /** The drills that are set aside for one piece. Any thread. */
-final class PieceReservations {
+public final class PieceReservations {
 
     private final View view;
     private final UUID piece;
 
-    PieceReservations(View view, UUID piece) {
+    public PieceReservations(View view, UUID piece) {
         this.view = view;
         this.piece = piece;
     }
 
-    long of(Drill drill) {
+    public long of(Drill drill) {
         return stored(drill).map(r -> r.value().count()).orElse(0L);
     }
 
     /** Sets so many aside from now on; none ends the reservation. */
-    void set(ChangeSet.Builder change, Drill drill, long count) {
+    public void set(ChangeSet.Builder change, Drill drill, long count) {
         Optional<Stored<Reservation>> old = stored(drill);
         if (count > 0) {
             UUID id = Reservation.idForPiece(piece, drill);
@@ -44,7 +44,7 @@ final class PieceReservations {
     }
 
     /** Ends all of the piece's reservations. */
-    void release(ChangeSet.Builder change) {
+    public void release(ChangeSet.Builder change) {
         for (Stored<Reservation> one : all()) {
             change.remove(Reservation.TYPE.ref(one.id()));
         }

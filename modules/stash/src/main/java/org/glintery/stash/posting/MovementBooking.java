@@ -1,0 +1,110 @@
+package org.glintery.stash.posting;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Refusal;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.LedgerAction.Movement;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.workshop.Applied;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.View;
+import org.glintery.api.workshop.Workshop;
+import org.glintery.stash.PieceReservations;
+
+/**
+ * Books movements, all or none. What goes onto a piece's canvas is no longer set aside for it: under an id that
+ * follows from the movements, so that saying them again releases nothing twice. One thread.
+ */
+final class MovementBooking {
+
+    private final Workshop workshop;
+    private final KnownPlaces places = new KnownPlaces();
+
+    MovementBooking(Workshop workshop) {
+        this.workshop = workshop;
+    }
+
+    /** @return the movement that is to blame with the refusal, where one is */
+    Outcome book(List<PostedLine> lines) {
+        View view = workshop.view();
+        ChangeSet.Builder movements = ChangeSet.named(sentence(lines));
+        Map<ForPiece, Long> laid = new LinkedHashMap<>();
+        for (PostedLine line : lines) {
+            Result<Movement> movement = movement(view, line);
+            if (movement instanceof Result.Refused<Movement> no) {
+                places.forget();
+                return new Outcome(Optional.of(no.refusal()), Optional.of(line));
+            }
+            Movement booked = ((Result.Ok<Movement>) movement).value();
+            movements.post(booked);
+            if (booked.to() instanceof Spot.OnCanvas canvas) {
+                laid.merge(new ForPiece(canvas.piece(), line.drill()), line.amount().count().orElse(0L), Long::sum);
+            }
+        }
+        Result<Applied> applied = apply(view, lines, movements, laid);
+        if (applied instanceof Result.Refused<Applied> no) {
+            places.forget();
+            return new Outcome(Optional.of(no.refusal()), Optional.empty());
+        }
+        places.keep();
+        return new Outcome(Optional.empty(), Optional.empty());
+    }
+
+    private Result<Movement> movement(View view, PostedLine line) {
+        return places.spot(view, line.from()).then(from -> places.spot(view, line.to()).then(to -> {
+            places.use(view, line.drill());
+            return Result.ok(new Movement(
+                    line.id(),
+                    line.drill(),
+                    line.lot(),
+                    from,
+                    to,
+                    line.amount(),
+                    line.reason(),
+                    line.happenedOn(),
+                    Optional.empty()));
+        }));
+    }
+
+    private Result<Applied> apply(
+            View view, List<PostedLine> lines, ChangeSet.Builder movements, Map<ForPiece, Long> laid) {
+        ChangeSet.Builder making = ChangeSet.named(sentence(lines));
+        places.makeIn(making, view);
+        ChangeSet booked = making.build().join(movements.build());
+        ChangeSet.Builder releasing = ChangeSet.named(sentence(lines));
+        laid.forEach((what, count) -> {
+            PieceReservations reservations = new PieceReservations(view, what.piece());
+            reservations.set(releasing, what.drill(), Math.max(0, reservations.of(what.drill()) - count));
+        });
+        if (releasing.isEmpty()) {
+            return workshop.apply(booked);
+        }
+        Result<Applied> applied = workshop.apply(releasing.build(idOf(lines)).join(booked));
+        boolean saidBefore = applied instanceof Result.Refused<Applied> no
+                && no.refusal().code().equals("change-repeated");
+        return saidBefore ? workshop.apply(booked) : applied;
+    }
+
+    private static UUID idOf(List<PostedLine> lines) {
+        StringBuilder ids = new StringBuilder("laid");
+        lines.forEach(line -> ids.append(' ').append(line.id()));
+        return UUID.nameUUIDFromBytes(ids.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String sentence(List<PostedLine> lines) {
+        return lines.size() == 1
+                ? "Book " + lines.get(0).drill().code()
+                : "Book " + lines.size() + " movements";
+    }
+
+    private record ForPiece(UUID piece, Drill drill) {}
+
+    /** @param refusal empty when it is booked */
+    record Outcome(Optional<Refusal> refusal, Optional<PostedLine> blame) {}
+}

@@ -23,9 +23,11 @@ public abstract class DeskWindow extends TopComponent {
     private static final int TAB_ICON_PX = 16;
     private transient Workshop.Registration desks;
     private transient Optional<Desk> shown;
+    private final transient Pictogram icon;
 
     /** @param name on the tab, such as "Cabinet" */
     protected DeskWindow(String name, Pictogram icon) {
+        this.icon = icon;
         setLayout(new BorderLayout());
         setName(name);
         setDisplayName(name);
@@ -57,6 +59,15 @@ public abstract class DeskWindow extends TopComponent {
         }
         shown = null;
         removeAll();
+    }
+
+    /** Also called when light and dark are switched: the icon on the tab is an image and does not follow by itself. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (icon != null) {
+            setIcon(icon.image(TAB_ICON_PX));
+        }
     }
 
     @Override

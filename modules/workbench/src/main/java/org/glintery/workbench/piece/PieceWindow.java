@@ -76,6 +76,13 @@ public final class PieceWindow extends TopComponent {
         return found;
     }
 
+    /** Also called when light and dark are switched: the icon on the tab is an image and does not follow by itself. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setIcon(Pictogram.PIECE.image(TAB_ICON_PX));
+    }
+
     @Override
     public int getPersistenceType() {
         return PERSISTENCE_NEVER;

@@ -106,7 +106,9 @@ final class ShelvesPart implements ScreenPart<ShelfIndex> {
         top.add(small(Buttons.plain(Pictogram.ADD, Bundle.ShelvesPart_finish(), () -> Entries.oldFinish(desk))), "wmin 0");
         panel.add(top);
         panel.add(shelves, "wmin 0");
-        panel.add(new JScrollPane(pieces), "wmin 0, gaptop " + Space.NEAR);
+        JScrollPane rows = new JScrollPane(pieces);
+        rows.setBorder(null);
+        panel.add(rows, "wmin 0, gaptop " + Space.NEAR);
         return panel;
     }
 

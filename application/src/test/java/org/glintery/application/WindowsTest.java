@@ -1,0 +1,80 @@
+package org.glintery.application;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Element;
+
+/** Starts the packaged application on the demo with the self-test beside it, and reads what it found. */
+class WindowsTest {
+    private static final Path TARGET = Path.of("target").toAbsolutePath();
+    private static final Path SELF_TEST =
+            Path.of("../modules/selftest/target/nbm/clusters/selftest").toAbsolutePath().normalize();
+    private static final int LEAST_TESTS = 4;
+    private static final int DEADLINE_MINUTES = 5;
+
+    @TempDir
+    Path scratch;
+
+    @Test
+    void showsTheDemoInEveryWindow_inLightAndDark() throws Exception {
+        run("screenshots", 16, List.of());
+    }
+
+    @Test
+    void showsTheDemoInEveryWindow_atTwiceTheSize() throws Exception {
+        run("screenshots/200-percent", 16, List.of("-J-Dsun.java2d.uiScale=2"));
+    }
+
+    private void run(String shots, int leastShots, List<String> more) throws Exception {
+        assertThat(System.getenv("DISPLAY")).as("a display: run this under xvfb-run").isNotBlank();
+        assertThat(SELF_TEST.resolve("modules")).as("the self-test's cluster").isDirectory();
+        List<String> command = new ArrayList<>(List.of(
+                TARGET.resolve("glintery/bin/glintery").toString(),
+                "--userdir", scratch.resolve("user").toString(),
+                "--cachedir", scratch.resolve("cache").toString(),
+                "--nosplash",
+                "-J-XX:TieredStopAtLevel=1",
+                "-J-XX:+UseSerialGC",
+                "-J-Dglintery.selftest=" + TARGET,
+                "-J-Dglintery.selftest.name=" + shots,
+                "-J-Dglintery.workshop=" + scratch.resolve("Ferry-town"),
+                "-J-Dglintery.demo=true"));
+        command.addAll(more);
+        Path results = TARGET.resolve("results.xml");
+        Files.deleteIfExists(results);
+        Path output = scratch.resolve("output.txt");
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .redirectErrorStream(true)
+                .redirectOutput(output.toFile());
+        builder.environment().put("extra_clusters", SELF_TEST.toString());
+        Process process = builder.start();
+        boolean ended = process.waitFor(DEADLINE_MINUTES, TimeUnit.MINUTES);
+        if (!ended) {
+            process.descendants().forEach(ProcessHandle::destroyForcibly);
+            process.destroyForcibly();
+        }
+        assertThat(ended).as("ended in time; its output: %s", Files.readString(output)).isTrue();
+        assertThat(results).as("results; its output: %s", Files.readString(output)).exists();
+        Element suite = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(results.toFile())
+                .getDocumentElement();
+        assertThat(Integer.parseInt(suite.getAttribute("tests"))).as("tests that ran").isGreaterThanOrEqualTo(LEAST_TESTS);
+        assertThat(suite.getAttribute("failures")).as(Files.readString(results)).isEqualTo("0");
+        assertThat(process.exitValue()).isZero();
+        try (Stream<Path> files = Files.list(TARGET.resolve(shots))) {
+            assertThat(files.filter(f -> f.toString().endsWith(".png")).count())
+                    .as("screenshots")
+                    .isGreaterThanOrEqualTo(leastShots);
+        }
+    }
+}

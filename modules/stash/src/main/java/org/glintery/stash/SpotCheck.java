@@ -4,20 +4,16 @@ import java.util.Optional;
 import org.glintery.api.Refusal;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Piece;
-import org.glintery.api.storage.Bag;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.Pocket;
 import org.glintery.api.workshop.View;
 
-/** Whether the bag, pocket or canvas of a spot is in the workshop. */
+/** Whether the pocket or canvas of a spot is in the workshop. A bag may be made in the same change. */
 final class SpotCheck {
 
     private SpotCheck() {}
 
     static Optional<Refusal> refusal(View view, Spot spot) {
-        if (spot instanceof Spot.InBag in && view.find(Bag.TYPE, in.bag()).isEmpty()) {
-            return gone("bag");
-        }
         if (spot instanceof Spot.InPocket in && pocket(view, in).isEmpty()) {
             return gone("pocket");
         }

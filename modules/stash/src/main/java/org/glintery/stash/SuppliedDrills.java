@@ -20,28 +20,12 @@ record SuppliedDrills(Basis basis, long count, long variance, boolean uncounted)
 
     static final SuppliedDrills NONE = new SuppliedDrills(Basis.COUNTED, 0, 0, false);
 
-    /**
-     * How much one bag differs from what its source says, as one standard uncertainty in parts of a bag. Common
-     * practice, no published source.
-     */
-    private static final double BAG_SPREAD = 0.05;
-
     static Map<Drill, SuppliedDrills> of(List<LegendLine> lines, int drillsPerBag) {
         Map<Drill, SuppliedDrills> all = new LinkedHashMap<>();
         for (LegendLine line : lines) {
-            all.merge(line.drill(), of(amount(line, drillsPerBag)), SuppliedDrills::plus);
+            all.merge(line.drill(), of(BagSize.amount(line, drillsPerBag)), SuppliedDrills::plus);
         }
         return all;
-    }
-
-    /** The amount of one line: as told, else by its bags, else not known. */
-    static Amount amount(LegendLine line, int drillsPerBag) {
-        if (line.supplied().known() || line.bags().isEmpty()) {
-            return line.supplied();
-        }
-        int bags = line.bags().get();
-        long spread = Math.round(Math.sqrt(bags) * BAG_SPREAD * drillsPerBag);
-        return new Amount(Basis.BY_BAG, Optional.of((long) bags * drillsPerBag), spread);
     }
 
     /** What came on top of an earlier telling; none when it did not grow. */

@@ -1,0 +1,27 @@
+package org.glintery.stash.verbs;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.glintery.api.Result;
+import org.glintery.api.time.About;
+import org.glintery.api.verb.VerbCall;
+
+/** Options that say when, as people say it. */
+final class DateOption {
+
+    private DateOption() {}
+
+    static Result<Optional<About>> of(VerbCall call, String option) {
+        Optional<String> written = call.value(option);
+        if (written.isEmpty()) {
+            return Result.ok(Optional.empty());
+        }
+        Optional<About> said = About.said(written.get(), LocalDate.now(call.clock()));
+        return said.isPresent()
+                ? Result.ok(said)
+                : Result.refused(
+                        WordOption.USAGE,
+                        "--" + option + " '" + written.get()
+                                + "' is not a date. Write it like 2025-03-31, 'about October 2024' or 'spring 2023'.");
+    }
+}

@@ -1,0 +1,149 @@
+package org.glintery.stash.verbs;
+
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.LedgerAction;
+import org.glintery.api.ledger.LedgerEntry;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.storage.SpotNames;
+import org.glintery.api.time.About;
+import org.glintery.api.verb.Param;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.api.workshop.LedgerQuery;
+import org.openide.util.lookup.ServiceProvider;
+
+/** {@code drills ledger}: every movement in recorded order, one a line, so that any number can be read. */
+@ServiceProvider(service = Verb.class)
+public final class DrillsLedgerVerb implements Verb {
+
+    /**
+     * One booked action.
+     *
+     * @param kind movement, stocktake or reversal
+     * @param count whole drills that went from one spot to the other
+     * @param uncounted whether an amount of unknown size went
+     * @param reverses the action that a reversal takes back
+     */
+    public record Booked(
+            long sequence,
+            UUID id,
+            String kind,
+            DrillAnswer drill,
+            String from,
+            String to,
+            long count,
+            boolean uncounted,
+            Optional<String> lot,
+            Optional<UUID> reverses,
+            String reason,
+            Optional<About> happenedOn,
+            Instant recordedAt) {}
+
+    @Override
+    public String name() {
+        return "drills ledger";
+    }
+
+    @Override
+    public String summary() {
+        return "Print every movement with its id, one a line, in the order it was recorded";
+    }
+
+    @Override
+    public String feature() {
+        return "stash";
+    }
+
+    @Override
+    public List<Param> params() {
+        return List.of(
+                Param.option("from-sequence", "N", "begin with this number"),
+                Param.option("most", "N", "at most so many"),
+                Param.option("spot", "SPOT", "only what went in or out there"));
+    }
+
+    @Override
+    public Class<? extends Record> answers() {
+        return Booked.class;
+    }
+
+    @Override
+    public VerbResult run(VerbCall call) {
+        return VerbEnd.of(WordOption.whole(call, "from-sequence", 1, Long.MAX_VALUE)
+                .then(first -> WordOption.whole(call, "most", 1, Integer.MAX_VALUE)
+                        .then(most -> spot(call).then(spot -> Result.ok(print(
+                                call,
+                                new LedgerQuery(
+                                        first.orElse(1L),
+                                        most.map(Long::intValue).orElse(Integer.MAX_VALUE),
+                                        Optional.empty(),
+                                        spot)))))));
+    }
+
+    private static Result<Optional<Spot>> spot(VerbCall call) {
+        return call.value("spot")
+                .map(written -> SpotNames.resolve(call.workshop().view(), written)
+                        .then(resolved -> Result.ok(Optional.of(resolved.spot()))))
+                .orElse(Result.ok(Optional.empty()));
+    }
+
+    private static VerbResult print(VerbCall call, LedgerQuery query) {
+        var view = call.workshop().view();
+        Map<Spot, String> names = new HashMap<>();
+        call.workshop().ledger(query, entry -> {
+            String from = names.computeIfAbsent(entry.from(), spot -> SpotNames.written(view, spot));
+            String to = names.computeIfAbsent(entry.to(), spot -> SpotNames.written(view, spot));
+            Booked booked = booked(entry, from, to);
+            call.line(booked, text(booked, entry.drill()));
+        });
+        return new VerbResult.Streamed(false);
+    }
+
+    private static Booked booked(LedgerEntry entry, String from, String to) {
+        LedgerAction action = entry.action();
+        boolean uncounted = action instanceof LedgerAction.Movement m && !m.amount().known();
+        Optional<String> lot = action instanceof LedgerAction.Movement m ? m.lot() : Optional.empty();
+        Optional<UUID> reverses =
+                action instanceof LedgerAction.Reversal r ? Optional.of(r.reverses()) : Optional.empty();
+        String kind = action instanceof LedgerAction.Movement
+                ? "movement"
+                : action instanceof LedgerAction.Stocktake ? "stocktake" : "reversal";
+        return new Booked(
+                entry.sequence(),
+                action.id(),
+                kind,
+                DrillAnswer.of(entry.drill()),
+                from,
+                to,
+                entry.count(),
+                uncounted,
+                lot,
+                reverses,
+                action.reason(),
+                action.happenedOn(),
+                entry.recordedAt());
+    }
+
+    private static String text(Booked booked, Drill drill) {
+        String count = booked.uncounted() ? "some" : String.valueOf(booked.count());
+        String reason = booked.reason().isBlank() ? "" : "  (" + booked.reason() + ")";
+        return String.format(
+                "%7d  %s  %-9s  %9s  %s  %s -> %s%s",
+                booked.sequence(),
+                booked.id(),
+                booked.kind(),
+                count,
+                drill.words(),
+                booked.from(),
+                booked.to(),
+                reason);
+    }
+}

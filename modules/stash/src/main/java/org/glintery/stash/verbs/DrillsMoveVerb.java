@@ -1,0 +1,114 @@
+package org.glintery.stash.verbs;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.stash.MoveRequest;
+import org.glintery.api.storage.SpotNames;
+import org.glintery.api.time.About;
+import org.glintery.api.verb.Param;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.api.verb.VerbSteps;
+import org.glintery.api.workshop.ChangeSet;
+import org.openide.util.lookup.ServiceProvider;
+
+/** {@code drills move}: so many drills from one spot to another. */
+@ServiceProvider(service = Verb.class)
+public final class DrillsMoveVerb implements Verb {
+
+    /** What lies in both spots afterwards. */
+    public record Moved(DrillAnswer drill, String from, String to, Balance fromNow, Balance toNow) {}
+
+    @Override
+    public String name() {
+        return "drills move";
+    }
+
+    @Override
+    public String summary() {
+        return "Move drills from one bag, pocket, canvas or boundary to another";
+    }
+
+    @Override
+    public String feature() {
+        return "stash";
+    }
+
+    @Override
+    public List<Param> params() {
+        List<Param> params = new ArrayList<>(List.of(
+                Param.positional("code", "CODE", "the drill's code or own name"),
+                Param.required("from", "SPOT", "supplier, found, bag:NAME, pocket:HOLDER/NAME, canvas:PIECE ..."),
+                Param.required("to", "SPOT", "a spot; a bag is made when it is first named"),
+                Param.option("count", "N", "how many; left out for drills nobody has counted yet"),
+                Param.option("give-or-take", "N", "how unsure the count is"),
+                Param.option("reason", "TEXT", "why"),
+                Param.option("on", "DATE", "when, such as 2025-03-31 or 'about October'")));
+        params.addAll(DrillOptions.PARAMS);
+        return params;
+    }
+
+    @Override
+    public Class<? extends Record> answers() {
+        return Moved.class;
+    }
+
+    @Override
+    public VerbResult run(VerbCall call) {
+        var view = call.workshop().view();
+        return VerbEnd.of(SpotNames.resolve(view, call.need("from"))
+                .then(from -> SpotNames.resolve(view, call.need("to"))
+                        .then(to -> DrillOptions.drill(call, call.need("code"), Optional.of(from.spot()))
+                                .then(drill -> amount(call).then(amount -> DateOption.of(call, "on")
+                                        .then(on -> Result.ok(move(call, drill, from, to, amount, on))))))));
+    }
+
+    private static VerbResult move(
+            VerbCall call,
+            Drill drill,
+            SpotNames.Resolved from,
+            SpotNames.Resolved to,
+            Amount amount,
+            Optional<About> on) {
+        MoveRequest request = new MoveRequest(
+                drill, Optional.empty(), from.spot(), to.spot(), amount, call.value("reason").orElse(""), on, false);
+        ChangeSet bags = ChangeSet.named("Make bags")
+                .addAll(from.toMake())
+                .addAll(to.toMake())
+                .build();
+        Result<ChangeSet> change = StashOfCall.of(call)
+                .move(call.workshop().view(), request)
+                .then(moving -> Result.ok(moving.join(bags)));
+        return VerbSteps.apply(call, change, () -> {
+            var view = call.workshop().view();
+            Moved moved = new Moved(
+                    DrillAnswer.of(drill),
+                    SpotNames.written(view, from.spot()),
+                    SpotNames.written(view, to.spot()),
+                    view.balance(from.spot(), drill),
+                    view.balance(to.spot(), drill));
+            String text = "Moved " + amount.words() + " of " + drill.words() + " from "
+                    + SpotNames.words(view, from.spot()) + " to " + SpotNames.words(view, to.spot()) + ".";
+            return VerbResult.said(moved, text);
+        });
+    }
+
+    private static Result<Amount> amount(VerbCall call) {
+        return WordOption.whole(call, "count", 1, Amount.MOST)
+                .then(count -> WordOption.whole(call, "give-or-take", 0, Amount.MOST).then(spread -> {
+                    if (count.isEmpty()) {
+                        return Result.ok(Amount.unknown());
+                    }
+                    return Result.ok(
+                            spread.filter(s -> s > 0).isPresent()
+                                    ? Amount.rough(count.get(), spread.get())
+                                    : Amount.counted(count.get()));
+                }));
+    }
+}

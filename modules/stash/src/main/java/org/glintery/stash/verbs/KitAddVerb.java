@@ -1,0 +1,114 @@
+package org.glintery.stash.verbs;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.glintery.api.Result;
+import org.glintery.api.exchange.LegendReader.BadRow;
+import org.glintery.api.exchange.LegendReader.Reading;
+import org.glintery.api.stash.Source;
+import org.glintery.api.verb.Param;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.api.verb.VerbSteps;
+import org.glintery.api.workshop.ChangeSet;
+import org.openide.util.lookup.ServiceProvider;
+
+/** {@code kit add}: shelves a kit from a legend, a kit file or what the options say. */
+@ServiceProvider(service = Verb.class)
+public final class KitAddVerb implements Verb {
+
+    private static final int MOST_ROWS_NAMED = 20;
+
+    @Override
+    public String name() {
+        return "kit add";
+    }
+
+    @Override
+    public String summary() {
+        return "Shelve a kit: from a legend as CSV, from a kit as JSON, or by its title";
+    }
+
+    @Override
+    public String feature() {
+        return "stash";
+    }
+
+    @Override
+    public List<Param> params() {
+        List<Param> params = new ArrayList<>(List.of(
+                Param.optionalPositional("file", "FILE", "a kit as .json, or a legend"),
+                Param.option("legend", "FILE.csv", "its legend"),
+                Param.option("json-file", "FILE.json", "a whole kit by the published schema"),
+                Param.option("card", "CARD", "the colour card of the legend's codes; your own when not said"),
+                Param.option("bag-size", "N", "drills in one bag of this source; 200 when not said"),
+                Param.option("cover", "PICTURE", "a picture of it"),
+                Param.flag("preview", "only show what was understood")));
+        params.addAll(KitOptions.PARAMS);
+        return params;
+    }
+
+    @Override
+    public Class<? extends Record> answers() {
+        return KitAdded.class;
+    }
+
+    @Override
+    public VerbResult run(VerbCall call) {
+        return VerbEnd.of(KitToAdd.from(call).then(adding -> Result.ok(add(call, adding))));
+    }
+
+    private static VerbResult add(VerbCall call, KitToAdd adding) {
+        List<BadRow> badRows = adding.reading().map(Reading::badRows).orElse(List.of());
+        Result<ChangeSet> change = StashOfCall.of(call).shelve(call.workshop().view(), adding.kit());
+        List<String> warnings = warnings(adding, change);
+        if (call.flag("preview")) {
+            KitAdded preview = KitAdded.of(adding, false, warnings);
+            return VerbResult.said(preview, preview.text());
+        }
+        if (!badRows.isEmpty()) {
+            return VerbResult.refused("bad-rows", badRowsText(badRows));
+        }
+        Result<ChangeSet> withSource = change.then(made -> Result.ok(made.join(source(call))));
+        return VerbSteps.apply(call, withSource, () -> {
+            adding.reading().ifPresent(reading -> reading.warnings().forEach(call::say));
+            KitAdded added = KitAdded.of(adding, true, warnings);
+            return VerbResult.said(added, added.text());
+        });
+    }
+
+    private static List<String> warnings(KitToAdd adding, Result<ChangeSet> change) {
+        List<String> warnings =
+                new ArrayList<>(adding.reading().map(Reading::warnings).orElse(List.of()));
+        if (change instanceof Result.Ok<ChangeSet> ok) {
+            ok.warnings().stream().filter(text -> !warnings.contains(text)).forEach(warnings::add);
+        } else {
+            warnings.add(((Result.Refused<ChangeSet>) change).refusal().text());
+        }
+        return warnings;
+    }
+
+    /** The bag size that was told is kept with its source, for the next kit. */
+    private static ChangeSet source(VerbCall call) {
+        ChangeSet.Builder change = ChangeSet.named("Keep the bag size");
+        Optional<String> name = call.value("source").filter(source -> !source.isBlank());
+        Optional<String> size = call.value("bag-size");
+        if (name.isPresent() && size.isPresent()) {
+            change.put(Source.TYPE, Source.idOf(name.get()), new Source(name.get(), Integer.parseInt(size.get().strip())));
+        }
+        return change.build();
+    }
+
+    private static String badRowsText(List<BadRow> rows) {
+        String named = rows.stream()
+                .limit(MOST_ROWS_NAMED)
+                .map(row -> "line " + row.line() + ": " + row.reason())
+                .collect(Collectors.joining("; "));
+        String more = rows.size() > MOST_ROWS_NAMED ? "; and " + (rows.size() - MOST_ROWS_NAMED) + " more" : "";
+        return "Nothing was imported, because of " + rows.size() + (rows.size() == 1 ? " row: " : " rows: ") + named
+                + more + ".";
+    }
+}

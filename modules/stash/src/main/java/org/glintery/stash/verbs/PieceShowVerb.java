@@ -1,0 +1,119 @@
+package org.glintery.stash.verbs;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.stash.CardEntry;
+import org.glintery.api.stash.ColourCard;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.LineSupply;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.verb.Param;
+import org.glintery.api.verb.TextTable;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.api.verb.VerbSteps;
+import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.View;
+import org.openide.util.lookup.ServiceProvider;
+
+/** {@code piece show}: a piece, its legend and how its drills stand. */
+@ServiceProvider(service = Verb.class)
+public final class PieceShowVerb implements Verb {
+
+    /** All there is to a piece here. */
+    public record Shown(UUID id, Piece piece, List<LegendAnswer> legend, List<SupplyAnswer> supplies) {}
+
+    /** A line as printed in the legend. */
+    public record LegendAnswer(
+            String symbol, DrillAnswer drill, Optional<Long> needed, Amount supplied, Optional<Integer> bags) {}
+
+    /** How a drill stands; lines that share one are told of on the first. @param line from 1 */
+    public record SupplyAnswer(
+            int line,
+            String symbol,
+            DrillAnswer drill,
+            Balance laid,
+            long atHand,
+            boolean uncounted,
+            Optional<Long> missing) {}
+
+    @Override
+    public String name() {
+        return "piece show";
+    }
+
+    @Override
+    public String summary() {
+        return "Show a piece, its legend, and what of it is laid, at hand and missing";
+    }
+
+    @Override
+    public String feature() {
+        return "stash";
+    }
+
+    @Override
+    public List<Param> params() {
+        return List.of(Param.positional("piece", "PIECE", "its title or id"));
+    }
+
+    @Override
+    public Class<? extends Record> answers() {
+        return Shown.class;
+    }
+
+    @Override
+    public VerbResult run(VerbCall call) {
+        return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> show(call, piece));
+    }
+
+    private static VerbResult show(VerbCall call, Stored<Piece> piece) {
+        View view = call.workshop().view();
+        List<LegendLine> lines = Legend.of(view, piece.id()).lines();
+        List<LineSupply> supplies = StashOfCall.of(call).supplies(view, piece.id());
+        Shown shown = new Shown(
+                piece.id(),
+                piece.value(),
+                lines.stream().map(PieceShowVerb::line).toList(),
+                supplies.stream().map(PieceShowVerb::supply).toList());
+        String head = piece.value().title() + ", " + WordOption.words(piece.value().standing())
+                + piece.value().standingSince().map(since -> " since " + since.words()).orElse("");
+        TextTable table = new TextTable("Symbol", "Drill", "Name", "Needed", "Laid", "At hand", "Missing");
+        supplies.forEach(supply -> table.row(
+                supply.line().symbol(),
+                supply.line().drill().words(),
+                name(view, supply.line()),
+                supply.line().needed().map(String::valueOf).orElse("not known"),
+                supply.laid().words(),
+                supply.atHand(),
+                supply.missing().map(String::valueOf).orElse("not known")));
+        return VerbResult.said(shown, head + "\n" + (table.isEmpty() ? "No legend yet." : table.toString()));
+    }
+
+    private static String name(View view, LegendLine line) {
+        return ColourCard.entry(view, line.drill().card(), line.drill().code())
+                .flatMap(CardEntry::name)
+                .orElse("");
+    }
+
+    private static LegendAnswer line(LegendLine line) {
+        return new LegendAnswer(
+                line.symbol(), DrillAnswer.of(line.drill()), line.needed(), line.supplied(), line.bags());
+    }
+
+    private static SupplyAnswer supply(LineSupply supply) {
+        return new SupplyAnswer(
+                supply.index() + 1,
+                supply.line().symbol(),
+                DrillAnswer.of(supply.line().drill()),
+                supply.laid(),
+                supply.atHand(),
+                supply.uncounted(),
+                supply.missing());
+    }
+}

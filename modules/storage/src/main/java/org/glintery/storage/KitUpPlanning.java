@@ -53,8 +53,8 @@ final class KitUpPlanning {
         if (refusal.isPresent()) {
             return Result.refused(refusal.get());
         }
-        return Result.ok(plan(value.get().value(), holder.get(), pockets, on), List.of())
-                .then(plan -> Result.ok(plan, warnings(plan, holder.get().value())));
+        KitUpPlan plan = plan(value.get().value(), holder.get(), pockets, on);
+        return Result.ok(plan, warnings(plan, holder.get().value()));
     }
 
     private Optional<Refusal> refusal(String title, Holder holder, List<Pocket> pockets) {

@@ -1,0 +1,23 @@
+package org.glintery.storage.verbs;
+
+import java.util.Optional;
+import org.glintery.api.ledger.Body;
+import org.glintery.api.ledger.Coating;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.Shape;
+
+/** A drill as scripts write it. */
+public record DrillAnswer(
+        Shape shape, double sizeMm, Body body, Coating coating, Optional<String> outline, String card, String code) {
+
+    static DrillAnswer of(Drill drill) {
+        return new DrillAnswer(
+                drill.shape(),
+                drill.sizeMm(),
+                drill.body(),
+                drill.coating(),
+                drill.outline(),
+                drill.card(),
+                drill.code());
+    }
+}

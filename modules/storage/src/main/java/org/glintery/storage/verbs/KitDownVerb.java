@@ -1,0 +1,110 @@
+package org.glintery.storage.verbs;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.storage.Holder;
+import org.glintery.api.storage.SpotNames;
+import org.glintery.api.storage.Storage.KitDownPlan;
+import org.glintery.api.time.About;
+import org.glintery.api.verb.Param;
+import org.glintery.api.verb.TextTable;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.api.verb.VerbSteps;
+import org.glintery.api.workshop.Applied;
+import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.View;
+import org.openide.util.lookup.ServiceProvider;
+
+/** {@code kitdown}: clears a piece's holder; what is left goes into a repair packet and bags. */
+@ServiceProvider(service = Verb.class)
+public final class KitDownVerb implements Verb {
+
+    /** Drills of each colour in a repair packet when nothing else is said. */
+    private static final long USUAL_REPAIR_DRILLS = 10;
+
+    private static final long MOST_REPAIR_DRILLS = 10_000;
+
+    /** What was done. */
+    public record KittedDown(UUID piece, String title, UUID holder, String holderName, List<Step> steps) {}
+
+    /** So many of a drill from one place to another. */
+    public record Step(DrillAnswer drill, String from, String to, Balance amount) {}
+
+    @Override
+    public String name() {
+        return "kitdown";
+    }
+
+    @Override
+    public String summary() {
+        return "Kit a piece down: clear its holder, keep a repair packet, leftovers into one bag a colour";
+    }
+
+    @Override
+    public String feature() {
+        return "storage";
+    }
+
+    @Override
+    public List<Param> params() {
+        return List.of(
+                Param.positional("piece", "PIECE", "its title or id"),
+                Param.option(
+                        "repair", "N", "drills of each colour for the repair packet; " + USUAL_REPAIR_DRILLS + " when not said"),
+                Param.option("on", "DATE", "when"));
+    }
+
+    @Override
+    public Class<? extends Record> answers() {
+        return KittedDown.class;
+    }
+
+    @Override
+    public VerbResult run(VerbCall call) {
+        return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> Asked.whole(
+                call, "repair", 0, MOST_REPAIR_DRILLS, repair -> Asked.date(
+                        call, "on", on -> kitDown(call, piece, repair.orElse(USUAL_REPAIR_DRILLS), on))));
+    }
+
+    private static VerbResult kitDown(VerbCall call, Stored<Piece> piece, long repair, Optional<About> on) {
+        Result<KitDownPlan> planned =
+                StorageOfCall.of(call).planKitDown(call.workshop().view(), piece.id(), repair, on);
+        Result<KitDownPlan> done = planned.then(plan -> {
+            Result<Applied> applied = call.workshop().apply(plan.change());
+            return applied.then(a -> Result.ok(plan));
+        });
+        if (done instanceof Result.Refused<KitDownPlan> no) {
+            return VerbResult.refused(no.refusal());
+        }
+        Result.Ok<KitDownPlan> ok = (Result.Ok<KitDownPlan>) done;
+        ok.warnings().forEach(call::say);
+        return answer(call.workshop().view(), piece, ok.value());
+    }
+
+    private static VerbResult answer(View view, Stored<Piece> piece, KitDownPlan plan) {
+        String title = piece.value().title();
+        String holder = view.find(Holder.TYPE, plan.freed()).map(h -> h.value().name()).orElse("its holder");
+        List<Step> steps = plan.steps().stream()
+                .map(step -> new Step(
+                        DrillAnswer.of(step.drill()),
+                        SpotNames.written(view, step.from()),
+                        SpotNames.written(view, step.to()),
+                        step.amount()))
+                .toList();
+        TextTable table = new TextTable("Drill", "Amount", "From", "To");
+        plan.steps().forEach(step -> table.row(
+                step.drill().card() + " " + step.drill().code(),
+                step.amount().words(),
+                SpotNames.words(view, step.from()),
+                SpotNames.words(view, step.to())));
+        String text = "Kitted down " + title + ". " + holder + " is cleared.";
+        return VerbResult.said(
+                new KittedDown(piece.id(), title, plan.freed(), holder, steps), table.isEmpty() ? text : text + "\n" + table);
+    }
+}

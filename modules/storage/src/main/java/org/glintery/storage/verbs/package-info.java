@@ -1,0 +1,2 @@
+/** The verbs of storage: holders, kit up and kit down on the command line. */
+package org.glintery.storage.verbs;

@@ -3,7 +3,6 @@ package org.glintery.selftest;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
-import java.awt.Frame;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -18,6 +17,9 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import javax.imageio.ImageIO;
+import javax.swing.JRootPane;
+import javax.swing.RootPaneContainer;
+import javax.swing.SwingUtilities;
 import org.openide.windows.WindowManager;
 
 /** The window from the outside: waiting, looking for components, screenshots. */
@@ -80,7 +82,9 @@ final class Screen {
     static int shoot(Path folder, String name) throws IOException {
         settle();
         BufferedImage image = onEventThread(() -> {
-            Frame window = WindowManager.getDefault().getMainWindow();
+            // the pane, not the frame: a printed frame gets a border that no window manager shows
+            JRootPane window = SwingUtilities.getRootPane(
+                    ((RootPaneContainer) WindowManager.getDefault().getMainWindow()).getContentPane());
             double scale = window.getGraphicsConfiguration().getDefaultTransform().getScaleX();
             BufferedImage shot = new BufferedImage(
                     (int) (window.getWidth() * scale), (int) (window.getHeight() * scale), BufferedImage.TYPE_INT_RGB);

@@ -20,7 +20,7 @@ public final class PageScroll extends JScrollPane {
         setHorizontalScrollBarPolicy(HORIZONTAL_SCROLLBAR_NEVER);
         getViewport().setOpaque(false);
         setOpaque(false);
-        setBorder(null);
+        setBorder(javax.swing.BorderFactory.createEmptyBorder());
     }
 
     private static final class Page extends JPanel implements Scrollable {

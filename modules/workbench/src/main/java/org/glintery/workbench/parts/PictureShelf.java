@@ -3,6 +3,7 @@ package org.glintery.workbench.parts;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,20 +22,13 @@ import org.glintery.api.workshop.Workshop;
  */
 @Stable
 public final class PictureShelf {
-    private static final int REMEMBERED = 300;
+    private static final long REMEMBERED_PIXELS = 24_000_000; // about 100 MB
     private static final ExecutorService READERS = Executors.newFixedThreadPool(2, work -> {
         Thread thread = new Thread(work, "Pictures");
         thread.setDaemon(true);
         return thread;
     });
-    private static final Map<Key, Optional<BufferedImage>> READ = new LinkedHashMap<>(64, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Key, Optional<BufferedImage>> eldest) {
-            return size() > REMEMBERED;
-        }
-    };
+    private static final Map<Key, Optional<BufferedImage>> READ = new LinkedHashMap<>(64, 0.75f, true);
     private static final Map<Key, List<Consumer<Optional<BufferedImage>>>> WAITING = new HashMap<>();
 
     private record Key(String hash, int widthPx, int heightPx) {}
@@ -75,8 +69,22 @@ public final class PictureShelf {
         }
     }
 
+    private static void forgetOldest() {
+        long pixels = READ.values().stream().flatMap(Optional::stream).mapToLong(PictureShelf::pixels).sum();
+        Iterator<Optional<BufferedImage>> oldest = READ.values().iterator();
+        while (pixels > REMEMBERED_PIXELS && oldest.hasNext()) {
+            pixels -= oldest.next().map(PictureShelf::pixels).orElse(0L);
+            oldest.remove();
+        }
+    }
+
+    private static long pixels(BufferedImage image) {
+        return (long) image.getWidth() * image.getHeight();
+    }
+
     private static void arrived(Key key, Optional<BufferedImage> image) {
         READ.put(key, image);
+        forgetOldest();
         List<Consumer<Optional<BufferedImage>>> waiting = WAITING.remove(key);
         waiting.forEach(one -> one.accept(image));
     }

@@ -20,11 +20,12 @@ import org.openide.util.NbBundle.Messages;
 public final class PictureView extends JComponent {
     private static final long serialVersionUID = 1L;
     private static final int PLACEHOLDER_PX = 32;
+    private static final double ENLARGED_AT_MOST = 1.15;
     private final transient Desk desk;
     private final Dimension size;
     private transient Optional<Picture> picture = Optional.empty();
     private transient Optional<BufferedImage> image = Optional.empty();
-    private boolean asked;
+    private int askedPx;
 
     /** @param widthPx and {@code heightPx} the preferred size at the usual text size */
     public PictureView(Desk desk, int widthPx, int heightPx) {
@@ -37,7 +38,7 @@ public final class PictureView extends JComponent {
     public void setPicture(Optional<Picture> newPicture) {
         if (!newPicture.equals(picture) || image.isEmpty()) {
             image = Optional.empty();
-            asked = false;
+            askedPx = 0;
         }
         picture = newPicture;
         String caption = newPicture
@@ -50,6 +51,12 @@ public final class PictureView extends JComponent {
     @Override
     public Dimension getPreferredSize() {
         return isPreferredSizeSet() ? super.getPreferredSize() : size;
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        Dimension preferred = getPreferredSize();
+        return new Dimension(preferred.width / 2, preferred.height / 2);
     }
 
     @Override
@@ -66,17 +73,20 @@ public final class PictureView extends JComponent {
     }
 
     private void ask(int widthPx, int heightPx) {
-        if (asked || picture.isEmpty() || widthPx <= 0 || heightPx <= 0) {
+        int wantedPx = Math.max(widthPx, heightPx);
+        boolean sharpEnough = wantedPx <= askedPx * ENLARGED_AT_MOST;
+        if (sharpEnough || picture.isEmpty() || widthPx <= 0 || heightPx <= 0) {
             return;
         }
-        asked = true;
+        askedPx = wantedPx;
         String hash = picture.get().hash();
-        image = PictureShelf.scaled(desk.workshop(), hash, widthPx, heightPx, read -> {
+        Optional<BufferedImage> atHand = PictureShelf.scaled(desk.workshop(), hash, widthPx, heightPx, read -> {
             if (picture.filter(p -> p.hash().equals(hash)).isPresent()) {
                 image = read;
                 repaint();
             }
         });
+        image = atHand.or(() -> image);
     }
 
     private void picture(Graphics2D g, BufferedImage shown) {

@@ -7,9 +7,11 @@ import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.UUID;
 import javax.swing.DefaultListModel;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -28,6 +30,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** The shelves: a field to search in, the standings with their counts, and the pieces. */
 final class ShelvesPart implements ScreenPart<ShelfIndex> {
+    private static final int LEAST_WIDTH_PX = 240;
     private final Desk desk;
     private final ShelvesModel model = new ShelvesModel();
     private final JTextField search = new JTextField();
@@ -40,6 +43,7 @@ final class ShelvesPart implements ScreenPart<ShelfIndex> {
     ShelvesPart(Desk desk) {
         this.desk = desk;
         page.setOpaque(false);
+        page.setMinimumSize(new java.awt.Dimension(Space.px(LEAST_WIDTH_PX), 0));
         page.add(nothingYet(), "nothing");
         page.add(lists(), "lists");
         page.setTransferHandler(new ShelfDrop(desk));
@@ -82,9 +86,8 @@ final class ShelvesPart implements ScreenPart<ShelfIndex> {
         "ShelvesPart.search=Search titles, kits and codes",
         "ShelvesPart.standings=Standings",
         "ShelvesPart.pieces=Pieces",
-        "ShelvesPart.kit=Kit",
-        "ShelvesPart.piece=Piece",
-        "ShelvesPart.finish=Old finish"
+        "ShelvesPart.add=Add",
+        "ShelvesPart.piece=A piece of your own"
     })
     private JComponent lists() {
         search.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, Bundle.ShelvesPart_search());
@@ -95,30 +98,41 @@ final class ShelvesPart implements ScreenPart<ShelfIndex> {
         search.registerKeyboardAction(
                 e -> pieces.requestFocusInWindow(), KeyStroke.getKeyStroke("DOWN"), JComponent.WHEN_FOCUSED);
         prepareLists();
-        JPanel panel = new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 0", "[grow, fill]", "[][][grow, fill]"));
+        JPanel panel = new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 0", "[grow, fill]", "[][shrinkprio 200][grow, fill]"));
         panel.setOpaque(false);
-        JPanel top = new JPanel(new MigLayout(
-                "insets " + Space.APART + ", fillx, gap " + Space.TIGHT, "[grow, fill][grow, fill][grow, fill]"));
+        JPanel top = new JPanel(
+                new MigLayout("insets " + Space.APART + ", fillx, gap " + Space.NEAR, "[grow, fill][]"));
         top.setOpaque(false);
-        top.add(search, "span 3, wrap, gapbottom " + Space.NEAR + ", wmin 0");
-        top.add(small(Buttons.plain(Pictogram.ADD, Bundle.ShelvesPart_kit(), () -> Entries.newKit(desk))), "wmin 0");
-        top.add(small(Buttons.plain(Pictogram.ADD, Bundle.ShelvesPart_piece(), () -> Entries.newPiece(desk))), "wmin 0");
-        top.add(small(Buttons.plain(Pictogram.ADD, Bundle.ShelvesPart_finish(), () -> Entries.oldFinish(desk))), "wmin 0");
+        top.add(search, "wmin 0");
+        top.add(addButton());
         panel.add(top);
-        panel.add(shelves, "wmin 0");
-        JScrollPane rows = new JScrollPane(pieces);
-        rows.setBorder(null);
-        panel.add(rows, "wmin 0, gaptop " + Space.NEAR);
+        panel.add(unframed(shelves), "wmin 0, hmin " + Space.px(4 * ShelfLabel.HEIGHT_PX));
+        panel.add(unframed(pieces), "wmin 0, gaptop " + Space.NEAR + ", hmin " + Space.px(3 * ShelfCell.HEIGHT_PX));
         return panel;
     }
 
-    private static javax.swing.JButton small(javax.swing.JButton button) {
-        button.putClientProperty(FlatClientProperties.STYLE, "margin: 4,4,4,6; iconTextGap: 3");
-        return button;
+    private static JScrollPane unframed(JList<?> list) {
+        JScrollPane scroll = new JScrollPane(list);
+        scroll.setBorder(javax.swing.BorderFactory.createEmptyBorder());
+        scroll.setOpaque(false);
+        scroll.getViewport().setOpaque(list.isOpaque());
+        return scroll;
+    }
+
+    private JButton addButton() {
+        JPopupMenu ways = new JPopupMenu();
+        ways.add(Bundle.ShelvesPart_newKit()).addActionListener(e -> Entries.newKit(desk));
+        ways.add(Bundle.ShelvesPart_piece()).addActionListener(e -> Entries.newPiece(desk));
+        ways.add(Bundle.ShelvesPart_oldFinish()).addActionListener(e -> Entries.oldFinish(desk));
+        JButton[] button = new JButton[1];
+        button[0] = Buttons.plain(
+                Pictogram.ADD, Bundle.ShelvesPart_add(), () -> ways.show(button[0], 0, button[0].getHeight()));
+        return button[0];
     }
 
     private void prepareLists() {
         shelves.setCellRenderer(new ShelfLabel());
+        shelves.setVisibleRowCount(8);
         shelves.setFixedCellHeight(Space.px(ShelfLabel.HEIGHT_PX));
         shelves.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         shelves.setOpaque(false);
@@ -127,7 +141,7 @@ final class ShelvesPart implements ScreenPart<ShelfIndex> {
         shelves.addListSelectionListener(e -> chosen());
         pieces.setCellRenderer(new ShelfCell(desk));
         pieces.setFixedCellHeight(Space.px(ShelfCell.HEIGHT_PX));
-        pieces.setFixedCellWidth(Space.px(200));
+        pieces.setFixedCellWidth(1); // as wide as the list: long titles end in dots
         pieces.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         pieces.getAccessibleContext().setAccessibleName(Bundle.ShelvesPart_pieces());
         pieces.registerKeyboardAction(e -> open(), KeyStroke.getKeyStroke("ENTER"), JComponent.WHEN_FOCUSED);

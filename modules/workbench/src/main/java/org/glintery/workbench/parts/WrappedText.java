@@ -2,6 +2,7 @@ package org.glintery.workbench.parts;
 
 import java.awt.Dimension;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 import org.glintery.api.Stable;
 
 /** Text for reading that wraps between words. In MigLayout give it {@code growx, wmin 0}. Event thread. */
@@ -12,6 +13,9 @@ public final class WrappedText extends JTextArea {
 
     public WrappedText(String text) {
         super(text);
+        DefaultCaret still = new DefaultCaret();
+        still.setUpdatePolicy(DefaultCaret.NEVER_UPDATE); // or the page around it would scroll down to its end
+        setCaret(still);
         setEditable(false);
         setFocusable(false);
         setLineWrap(true);

@@ -1,6 +1,7 @@
 package org.glintery.stash;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Result;
@@ -51,7 +52,13 @@ public final class ComputedStash implements Stash {
 
     @Override
     public Result<ChangeSet> saveLegend(View view, UUID piece, List<LegendLine> lines) {
-        return new LegendSaving(view).save(piece, lines);
+        return new LegendSaving(view).save(piece, lines, Map.of());
+    }
+
+    @Override
+    public Result<ChangeSet> saveLegend(
+            View view, UUID piece, List<LegendLine> lines, Map<String, Map<String, CardEntry>> cards) {
+        return new LegendSaving(view).save(piece, lines, cards);
     }
 
     @Override

@@ -1,10 +1,13 @@
 package org.glintery.stash;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
+import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.Kit;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
@@ -23,7 +26,7 @@ final class LegendSaving {
         this.view = view;
     }
 
-    Result<ChangeSet> save(UUID id, List<LegendLine> lines) {
+    Result<ChangeSet> save(UUID id, List<LegendLine> lines, Map<String, Map<String, CardEntry>> cards) {
         Optional<Stored<Piece>> piece = view.find(Piece.TYPE, id);
         if (piece.isEmpty()) {
             return PieceEdits.noPiece();
@@ -40,11 +43,14 @@ final class LegendSaving {
         } else {
             change.create(Legend.TYPE, id, new Legend(lines));
         }
-        CardLearning learning =
-                new CardLearning(view).used(lines.stream().map(LegendLine::drill).toList());
+        CardLearning learning = new CardLearning(view)
+                .told(cards)
+                .used(lines.stream().map(LegendLine::drill).toList());
         learning.into(change);
         Optional<Kit> kit = PieceEdits.kitOf(view, value);
         new SupplyBooking(view, id, value, kit, new BagNames(view)).book(change, lines);
-        return Result.ok(change.build(), LegendCheck.warnings(lines));
+        List<String> warnings = new ArrayList<>(LegendCheck.warnings(lines));
+        warnings.addAll(learning.warnings());
+        return Result.ok(change.build(), warnings);
     }
 }

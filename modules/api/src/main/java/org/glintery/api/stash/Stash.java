@@ -1,6 +1,7 @@
 package org.glintery.api.stash;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Result;
@@ -44,6 +45,15 @@ public interface Stash extends CompletionPart {
      * booked; corrections downwards are booked as {@code lost} only as far as drills are there.
      */
     Result<ChangeSet> saveLegend(View view, UUID piece, List<LegendLine> lines);
+
+    /**
+     * Replaces a legend as {@link #saveLegend(View, UUID, List)} does, and tells the cards what an imported legend says
+     * of codes; what is known already stays.
+     *
+     * @param cards card name, then code
+     */
+    Result<ChangeSet> saveLegend(
+            View view, UUID piece, List<LegendLine> lines, Map<String, Map<String, CardEntry>> cards);
 
     /** Names a code or corrects its colour, once and everywhere. */
     Result<ChangeSet> describe(View view, String card, String code, CardEntry entry);

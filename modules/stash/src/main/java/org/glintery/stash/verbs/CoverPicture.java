@@ -1,23 +1,18 @@
 package org.glintery.stash.verbs;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.Optional;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageReader;
-import javax.imageio.stream.ImageInputStream;
 import org.glintery.api.Result;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.workshop.Blob;
+import org.glintery.workbench.parts.PictureBytes;
 
-/** Reads a picture's head, so that nothing else is kept as one, and none that claims a size no screen can show. */
+/** The picture that a verb was told of; nothing else is kept as one. */
 final class CoverPicture {
 
     private static final long MOST_BYTES = 64L << 20;
-    private static final long MOST_PIXELS = 200_000_000;
 
     private CoverPicture() {}
 
@@ -28,36 +23,16 @@ final class CoverPicture {
         }
         try {
             if (Files.size(path.get()) > MOST_BYTES) {
-                return refused(path.get(), "is larger than 64 MiB");
+                return unreadable(path.get(), "is larger than 64 megabytes");
             }
-            return read(path.get(), Files.readAllBytes(path.get()));
+            byte[] bytes = Files.readAllBytes(path.get());
+            return PictureBytes.facts(bytes).then(facts -> Result.ok(Optional.of(Blob.of(facts.mediaType(), bytes))));
         } catch (IOException e) {
-            return refused(path.get(), "can't be read");
+            return unreadable(path.get(), "can't be read");
         }
     }
 
-    private static Result<Optional<Blob>> read(Path path, byte[] bytes) {
-        try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(bytes))) {
-            Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
-            if (!readers.hasNext()) {
-                return refused(path, "is not a picture that can be shown");
-            }
-            ImageReader reader = readers.next();
-            try {
-                reader.setInput(in, true, true);
-                if ((long) reader.getWidth(0) * reader.getHeight(0) > MOST_PIXELS) {
-                    return refused(path, "claims to be " + reader.getWidth(0) + " x " + reader.getHeight(0) + " pixels");
-                }
-                return Result.ok(Optional.of(Blob.of(reader.getOriginatingProvider().getMIMETypes()[0], bytes)));
-            } finally {
-                reader.dispose();
-            }
-        } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException e) {
-            return refused(path, "is not a picture that can be shown");
-        }
-    }
-
-    private static Result<Optional<Blob>> refused(Path path, String why) {
-        return Result.refused("not-a-picture", path.getFileName() + " " + why + ". Nothing was shelved.");
+    private static Result<Optional<Blob>> unreadable(Path path, String why) {
+        return Result.refused("unreadable", path.getFileName() + " " + why + ". Nothing was shelved.");
     }
 }

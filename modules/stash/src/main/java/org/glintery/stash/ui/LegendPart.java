@@ -1,0 +1,215 @@
+package org.glintery.stash.ui;
+
+import java.awt.Color;
+import java.awt.event.ActionEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.Optional;
+import java.util.UUID;
+import javax.swing.AbstractAction;
+import javax.swing.JColorChooser;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import org.glintery.api.GlinteryException;
+import org.glintery.api.Result;
+import org.glintery.api.exchange.LegendReader.Assumed;
+import org.glintery.api.stash.CardEntry;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.Stash;
+import org.glintery.api.workshop.View;
+import org.glintery.stash.ui.LegendTable.Column;
+import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.DrillLook;
+import org.glintery.workbench.parts.DrillSwatch;
+import org.glintery.workbench.parts.Pictogram;
+import org.glintery.workbench.parts.SectionHeading;
+import org.glintery.workbench.parts.Space;
+import org.glintery.workbench.parts.Tables;
+import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.parts.WrappedText;
+import org.glintery.workbench.spi.Desk;
+import org.glintery.workbench.spi.ScreenPart;
+import org.openide.util.NbBundle.Messages;
+
+/** The legend tab: its lines, the fields to type the next one, and the photo to type from. */
+final class LegendPart implements ScreenPart<LegendSheet> {
+
+    private static final int SWATCH_PX = 22;
+
+    private final Desk desk;
+    private final UUID piece;
+    private final Stash stash;
+    private final LegendEdits edits;
+    private final LegendImport imports;
+    private final LegendTable model = new LegendTable(this::retype, this::describe);
+    private final JTable table;
+    private final LegendEntry entry;
+    private final LegendPhoto photo;
+    private final WrappedText summary = Texts.wrappedHint("");
+    private final JPanel page = new JPanel(new MigLayout(
+            "insets " + Space.SECTION + ", fill, gapx " + Space.SECTION + ", gapy " + Space.APART,
+            "[grow, fill][" + Space.px(260) + "!, fill]",
+            "[][][grow, fill][]"));
+
+    @Messages({
+        "LegendPart.table=Lines of the legend",
+        "LegendPart.heading=Legend",
+        "LegendPart.paste=Paste",
+        "LegendPart.read=Read a file",
+        "LegendPart.remove=Remove the line"
+    })
+    LegendPart(Desk desk, UUID piece) {
+        this.desk = desk;
+        this.piece = piece;
+        this.stash = desk.workshop()
+                .find(Stash.class)
+                .orElseThrow(() -> new GlinteryException("the stash brings this tab but not its service"));
+        edits = new LegendEdits(stash, piece);
+        imports = new LegendImport(desk, edits);
+        entry = new LegendEntry(line -> desk.change(edits.add(line)));
+        photo = new LegendPhoto(desk, taken -> desk.change(edits.keepPhoto(taken)));
+        table = Tables.readable(new JTable(model), Bundle.LegendPart_table());
+        dress();
+        page.setOpaque(false);
+        page.add(
+                new SectionHeading(
+                        Bundle.LegendPart_heading(),
+                        Buttons.plain(Pictogram.IMPORT, Bundle.LegendPart_read(), () -> imports.fromFile(
+                                page, assumed(), model.getRowCount() > 0)),
+                        Buttons.plain(Pictogram.ADD, Bundle.LegendPart_paste(), this::paste),
+                        Buttons.plain(Pictogram.REMOVE, Bundle.LegendPart_remove(), this::remove)),
+                "wmin 0");
+        page.add(photo, "spany 4, growy, wrap");
+        page.add(summary, "wmin 0, wrap");
+        page.add(Tables.scrolling(table), "grow, wmin 0, hmin 120, wrap");
+        page.add(entry, "wmin 0");
+    }
+
+    @Override
+    public LegendSheet prepare(View view) {
+        return LegendSheet.of(view, stash, piece);
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    @Messages({
+        "LegendPart.none=No legend yet. Type its lines below, one for each Enter, stop whenever you like and go on later; or paste them from a spreadsheet, or read a file.",
+        "# {0} - lines",
+        "# {1} - drills",
+        "LegendPart.sum={0,choice,1#One line|1<{0} lines}, {1} drills.",
+        "# {0} - lines",
+        "# {1} - drills",
+        "LegendPart.sumOpen={0,choice,1#One line|1<{0} lines}, {1} drills where it is known.",
+        "# {0} - drills",
+        "LegendPart.missing={0} are missing.",
+        "LegendPart.repeated=A symbol stands on several lines; see the marked ones."
+    })
+    public void show(LegendSheet sheet) {
+        if (!table.isEditing()) {
+            int selected = table.getSelectedRow();
+            model.show(sheet.rows());
+            if (selected >= 0 && selected < model.getRowCount()) {
+                table.setRowSelectionInterval(selected, selected);
+            }
+        }
+        entry.offer(sheet.cards(), sheet.next());
+        photo.show(sheet.photo());
+        summary.setText(summary(sheet));
+    }
+
+    private static String summary(LegendSheet sheet) {
+        if (sheet.rows().isEmpty()) {
+            return Bundle.LegendPart_none();
+        }
+        int lines = sheet.rows().size();
+        String text = sheet.allNeedsKnown()
+                ? Bundle.LegendPart_sum(lines, sheet.sumNeeded())
+                : Bundle.LegendPart_sumOpen(lines, sheet.sumNeeded());
+        text += sheet.sumMissing() > 0 ? " " + Bundle.LegendPart_missing(sheet.sumMissing()) : "";
+        boolean repeated = sheet.rows().stream().anyMatch(LegendSheet.Row::repeated);
+        return repeated ? text + " " + Bundle.LegendPart_repeated() : text;
+    }
+
+    private void dress() {
+        for (Column column : Column.values()) {
+            var shown = table.getColumnModel().getColumn(column.ordinal());
+            if (column.isNumber()) {
+                shown.setCellRenderer(Tables.numbers());
+            }
+        }
+        var swatch = table.getColumnModel().getColumn(Column.SWATCH.ordinal());
+        swatch.setMaxWidth(Space.px(SWATCH_PX + 16));
+        swatch.setCellRenderer(
+                Tables.cells(DrillLook.class, look -> DrillSwatch.icon(look, SWATCH_PX), look -> ""));
+        table.getColumnModel()
+                .getColumn(Column.SYMBOL.ordinal())
+                .setCellRenderer(new RepeatedSymbol(row -> model.row(row).repeated()));
+        table.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent e) {
+                int row = table.rowAtPoint(e.getPoint());
+                if (e.getClickCount() == 2 && row >= 0 && table.columnAtPoint(e.getPoint()) == 0) {
+                    chooseColour(model.row(row));
+                }
+            }
+        });
+        key("control V", "paste-lines", this::paste);
+        key("DELETE", "remove-lines", this::remove);
+    }
+
+    private void key(String stroke, String name, Runnable action) {
+        table.getInputMap().put(KeyStroke.getKeyStroke(stroke), name);
+        table.getActionMap().put(name, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                action.run();
+            }
+        });
+    }
+
+    private Assumed assumed() {
+        return new Assumed(entry.chosenCard(), Optional.of(entry.chosenShape()));
+    }
+
+    private void paste() {
+        imports.fromClipboard(assumed(), model.getRowCount() > 0);
+    }
+
+    private void remove() {
+        if (table.getSelectedRowCount() > 0) {
+            desk.change(edits.remove(model.lines(table.getSelectedRows())));
+        }
+    }
+
+    private void retype(LegendLine shown, TypedLine typed) {
+        Result<LegendLine> now = typed.understood(shown.drill(), shown.extras());
+        if (now instanceof Result.Ok<LegendLine> ok) {
+            desk.change(edits.replace(shown, ok.value()));
+        } else if (now instanceof Result.Refused<LegendLine> no) {
+            desk.say(no.refusal().text());
+        }
+    }
+
+    private void describe(LegendLine line, CardEntry entry) {
+        desk.change(edits.describe(line, entry));
+    }
+
+    @Messages({"# {0} - code", "LegendPart.colour=Colour of {0}"})
+    private void chooseColour(LegendSheet.Row row) {
+        Color now = row.look().colour().orElse(Color.WHITE);
+        Color chosen = JColorChooser.showDialog(page, Bundle.LegendPart_colour(row.line().drill().code()), now);
+        if (chosen != null) {
+            String hex = String.format("#%06x", chosen.getRGB() & 0xffffff);
+            describe(row.line(), new CardEntry(row.entry().name(), Optional.of(hex), false));
+        }
+    }
+}

@@ -1,0 +1,123 @@
+package org.glintery.stash.ui;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.Shape;
+import org.glintery.api.stash.CardEntry;
+import org.glintery.api.stash.ColourCard;
+import org.glintery.api.stash.Kit;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.LineSupply;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.stash.Stash;
+import org.glintery.api.workshop.Picture;
+import org.glintery.api.workshop.View;
+import org.glintery.workbench.parts.DrillLook;
+
+/**
+ * What the legend tab shows. Immutable; made without Swing.
+ *
+ * @param cards short names of the cards there are
+ * @param next the drill that the next typed line is most likely like
+ * @param photo of the printed legend
+ */
+record LegendSheet(List<Row> rows, List<String> cards, Drill next, Optional<Picture> photo) {
+
+    /** The caption that marks a picture as the photo of a legend. */
+    static final String PHOTO_CAPTION = "Legend";
+
+    /**
+     * A line.
+     *
+     * @param supply how its drill stands; empty on further lines of a drill that was told of already
+     * @param repeated whether its symbol stands on another line too
+     */
+    record Row(LegendLine line, DrillLook look, CardEntry entry, Optional<LineSupply> supply, boolean repeated) {}
+
+    LegendSheet {
+        rows = List.copyOf(rows);
+        cards = List.copyOf(cards);
+    }
+
+    static LegendSheet of(View view, Stash stash, UUID piece) {
+        List<LegendLine> lines = Legend.of(view, piece).lines();
+        Map<Integer, LineSupply> supplies = new HashMap<>();
+        stash.supplies(view, piece).forEach(supply -> supplies.put(supply.index(), supply));
+        Set<String> repeated = repeated(lines);
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            LegendLine line = lines.get(i);
+            CardEntry entry = ColourCard.entry(view, line.drill().card(), line.drill().code())
+                    .orElse(CardEntry.UNKNOWN);
+            rows.add(new Row(
+                    line,
+                    DrillLook.of(line.drill(), entry),
+                    entry,
+                    Optional.ofNullable(supplies.get(i)),
+                    repeated.contains(line.symbol())));
+        }
+        Optional<Piece> value = view.find(Piece.TYPE, piece).map(stored -> stored.value());
+        return new LegendSheet(rows, cards(view), next(lines, value), value.flatMap(p -> photo(view, p)));
+    }
+
+    /** Needed, laid and missing over all lines, as far as they are known. */
+    long sumNeeded() {
+        return rows.stream().mapToLong(row -> row.line().needed().orElse(0L)).sum();
+    }
+
+    long sumMissing() {
+        return rows.stream()
+                .flatMap(row -> row.supply().stream())
+                .mapToLong(supply -> supply.missing().orElse(0L))
+                .sum();
+    }
+
+    boolean allNeedsKnown() {
+        return rows.stream().allMatch(row -> row.line().needed().isPresent());
+    }
+
+    private static Set<String> repeated(List<LegendLine> lines) {
+        Set<String> seen = new HashSet<>();
+        Set<String> repeated = new HashSet<>();
+        for (LegendLine line : lines) {
+            if (!line.symbol().isBlank() && !seen.add(line.symbol())) {
+                repeated.add(line.symbol());
+            }
+        }
+        return repeated;
+    }
+
+    private static List<String> cards(View view) {
+        List<String> names = new ArrayList<>();
+        names.add(ColourCard.OWN);
+        view.all(ColourCard.TYPE).stream()
+                .map(card -> card.value().name())
+                .filter(name -> !name.equals(ColourCard.OWN))
+                .forEach(names::add);
+        return names;
+    }
+
+    private static Drill next(List<LegendLine> lines, Optional<Piece> piece) {
+        if (!lines.isEmpty()) {
+            return lines.get(lines.size() - 1).drill();
+        }
+        Shape shape = piece.flatMap(Piece::drillShape).orElse(Shape.ROUND);
+        return Drill.of(shape, Drill.usualSizeHundredths(shape), ColourCard.OWN, "?");
+    }
+
+    private static Optional<Picture> photo(View view, Piece piece) {
+        List<Picture> pictures = new ArrayList<>(piece.pictures());
+        piece.kit().flatMap(id -> view.find(Kit.TYPE, id)).ifPresent(kit -> pictures.addAll(kit.value().pictures()));
+        return pictures.stream()
+                .filter(picture -> picture.caption().equals(PHOTO_CAPTION))
+                .reduce((first, last) -> last);
+    }
+}

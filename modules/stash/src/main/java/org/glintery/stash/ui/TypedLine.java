@@ -1,0 +1,93 @@
+package org.glintery.stash.ui;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.stash.LegendLine;
+import org.openide.util.NbBundle.Messages;
+
+/**
+ * A legend line as it is typed, and how it is understood: 1 240 or 1,240 is a number; 2 bags, about 200 and an empty
+ * field are taken for what they say. Pure.
+ */
+record TypedLine(String symbol, String code, String needed, String supplied) {
+
+    private static final Pattern BAGS = Pattern.compile("(\\d{1,4})\\s*(b|bag|bags)\\.?");
+    private static final Pattern ABOUT = Pattern.compile("(?:about|ca\\.?|~)\\s*(.+)");
+    /** What "about 200" leaves open, in parts of the number. Our own choice: people round to tens and hundreds. */
+    private static final double ROUGHNESS = 0.1;
+
+    /** The line as it would be typed. */
+    static TypedLine of(LegendLine line) {
+        String supplied = line.bags()
+                .filter(bags -> !line.supplied().known())
+                .map(bags -> bags + (bags == 1 ? " bag" : " bags"))
+                .orElseGet(() -> written(line.supplied()));
+        return new TypedLine(
+                line.symbol(), line.drill().code(), line.needed().map(String::valueOf).orElse(""), supplied);
+    }
+
+    /** @param kind the drill without its code */
+    Result<LegendLine> understood(Drill kind) {
+        return understood(kind, Map.of());
+    }
+
+    @Messages("TypedLine.noCode=A line needs the drill''s code, or a name of your own for it.")
+    Result<LegendLine> understood(Drill kind, Map<String, String> extras) {
+        if (code.isBlank()) {
+            return Result.refused("no-code", Bundle.TypedLine_noCode());
+        }
+        Drill drill = new Drill(
+                kind.shape(),
+                kind.sizeHundredths(),
+                kind.body(),
+                kind.coating(),
+                kind.outline(),
+                kind.card(),
+                code.strip());
+        return number(needed).then(need -> supply(need, drill, extras));
+    }
+
+    private Result<LegendLine> supply(Optional<Long> need, Drill drill, Map<String, String> extras) {
+        String text = supplied.strip().toLowerCase(Locale.ROOT);
+        Matcher bags = BAGS.matcher(text);
+        if (bags.matches()) {
+            Optional<Integer> count = Optional.of(Integer.parseInt(bags.group(1)));
+            return Result.ok(new LegendLine(symbol.strip(), drill, need, Amount.unknown(), count, extras));
+        }
+        Matcher about = ABOUT.matcher(text);
+        boolean rough = about.matches();
+        return number(rough ? about.group(1) : text)
+                .then(count -> Result.ok(new LegendLine(
+                        symbol.strip(),
+                        drill,
+                        need,
+                        count.map(n -> rough ? Amount.rough(n, Math.round(n * ROUGHNESS)) : Amount.counted(n))
+                                .orElse(Amount.unknown()),
+                        Optional.empty(),
+                        extras)));
+    }
+
+    @Messages({"# {0} - what was typed", "TypedLine.notANumber=''{0}'' is not a number of drills."})
+    private static Result<Optional<Long>> number(String typed) {
+        String digits = typed.replaceAll("[\\s\\u00a0\\u2009\\u202f.,'\\u2019]", "");
+        if (digits.isEmpty()) {
+            return Result.ok(Optional.empty());
+        }
+        if (!digits.matches("\\d{1,9}")) {
+            return Result.refused("not-a-number", Bundle.TypedLine_notANumber(typed.strip()));
+        }
+        return Result.ok(Optional.of(Long.parseLong(digits)));
+    }
+
+    private static String written(Amount amount) {
+        return amount.count()
+                .map(count -> (amount.uncertainty() > 0 ? "about " : "") + count)
+                .orElse("");
+    }
+}

@@ -7,12 +7,18 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads what people type about a time, in English. Tries the format itself, then ranges, then single dates. */
+/** Reads a date as people say it in English; what has no year is the latest time that has begun by the given day. */
 final class Phrases {
-    private static final Set<String> NOT_KNOWN = Set.of("not known", "unknown", "no idea", "don't know", "?");
-    private static final Pattern APPROXIMATE =
-            Pattern.compile("(?:about|around|circa|ca?\\.?|roughly|approximately|approx\\.?) (.+)");
-    private static final Pattern UNCERTAIN = Pattern.compile("(?:perhaps|maybe|probably|possibly) (.+)|(.+?) ?\\?");
+
+    private static final int LONGEST = 200;
+    private static final Set<String> NOT_KNOWN = Set.of(
+            DateWords.NOT_KNOWN, "unknown", "date not known", "date unknown", "no idea", "don't know", "not sure", "?");
+    private static final Pattern ABOUT =
+            Pattern.compile("(?:(?:about|around|circa|roughly|approximately|approx\\.?|ca?\\.?) |~|c\\.) ?(.+)");
+    private static final Pattern OR_SO = Pattern.compile("(.+?),? or so");
+    private static final Pattern PERHAPS = Pattern.compile("(?:perhaps|maybe|possibly|probably|i think) (.+)");
+    private static final Pattern QUESTION = Pattern.compile("(.+?) ?\\?");
+    private static final Pattern SHORT_YEAR = Pattern.compile("'(\\d\\d)(?!\\d|s)");
 
     private final LocalDate today;
 
@@ -21,34 +27,40 @@ final class Phrases {
     }
 
     Optional<Edtf> read(String words) {
-        String said = words.strip();
-        Optional<Edtf> exact = EdtfParser.parse(said);
-        if (exact.isPresent()) {
-            return exact;
-        }
-        String text = said.toLowerCase(Locale.ENGLISH).replaceAll("\\s+", " ").replaceAll("[.,;]+$", "");
-        return NOT_KNOWN.contains(text) ? EdtfParser.parse("XXXX") : any(text);
+        String typed = words.strip();
+        return typed.length() > LONGEST
+                ? EdtfParser.parse(typed)
+                : EdtfParser.parse(typed).or(() -> plain(plainly(typed)));
     }
 
-    private Optional<Edtf> any(String text) {
-        Matcher approximate = APPROXIMATE.matcher(text);
-        if (approximate.matches()) {
-            return any(approximate.group(1)).map(date -> date.doubted(Doubt.APPROXIMATE));
-        }
-        Matcher uncertain = UNCERTAIN.matcher(text);
-        if (uncertain.matches()) {
-            String rest = uncertain.group(1) != null ? uncertain.group(1) : uncertain.group(2);
-            return any(rest).map(date -> date.doubted(Doubt.UNCERTAIN));
-        }
-        return plain(text).or(() -> new RangePhrases(today).read(text));
-    }
-
-    /** One date, with or without "about". */
+    /** Reads what is already in lower case with single spaces. */
     Optional<Edtf> plain(String text) {
-        Matcher approximate = APPROXIMATE.matcher(text);
-        if (approximate.matches()) {
-            return plain(approximate.group(1)).map(date -> date.doubted(Doubt.APPROXIMATE));
+        if (NOT_KNOWN.contains(text)) {
+            return Optional.of(EdtfDate.known("XXXX"));
         }
-        return new SinglePhrases(today).read(text).or(() -> EdtfParser.parse(text.toUpperCase(Locale.ROOT)));
+        return doubted(ABOUT, text, Doubt.APPROXIMATE)
+                .or(() -> doubted(OR_SO, text, Doubt.APPROXIMATE))
+                .or(() -> doubted(PERHAPS, text, Doubt.UNCERTAIN))
+                .or(() -> doubted(QUESTION, text, Doubt.UNCERTAIN))
+                .or(() -> new RangePhrases(today).read(text))
+                .or(() -> new SinglePhrases(today).read(text))
+                .or(() -> EdtfParser.parse(text.toUpperCase(Locale.ROOT)));
+    }
+
+    private Optional<Edtf> doubted(Pattern pattern, String text, Doubt doubt) {
+        Matcher match = pattern.matcher(text);
+        return match.matches() ? plain(match.group(1)).map(edtf -> edtf.doubted(doubt)) : Optional.empty();
+    }
+
+    /** Lower case, single spaces, one kind of apostrophe and dash, '22 as a whole year. */
+    private String plainly(String typed) {
+        String text = typed.toLowerCase(Locale.ROOT)
+                .replace('\u2019', '\'')
+                .replace('\u2013', '-')
+                .replaceAll("\\s+", " ")
+                .replaceAll(" ?[.,!;]+$", "");
+        return SHORT_YEAR
+                .matcher(text)
+                .replaceAll(m -> Integer.toString(Years.fromTwoDigits(Integer.parseInt(m.group(1)), today)));
     }
 }

@@ -37,7 +37,10 @@ final class RangePhrases {
         }
         Matcher open = OPEN.matcher(text);
         if (open.matches()) {
-            return new Phrases(today).plain(open.group(2)).flatMap(date -> open(open.group(1), date));
+            return new Phrases(today)
+                    .plain(open.group(2))
+                    .filter(date -> !date.words().equals(DateWords.NOT_KNOWN))
+                    .flatMap(date -> open(open.group(1), date));
         }
         Matcher either = EITHER.matcher(text);
         return either.matches() ? ends(either).map(e -> EdtfSet.oneOf(e.from(), e.to())) : Optional.empty();

@@ -1,0 +1,87 @@
+package org.glintery.commands;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.glintery.api.JsonCodec;
+import org.glintery.api.Refusal;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbResult;
+
+/** Prints how a call ended: answers and, under {@code --json}, refusals on standard output, all else aside. */
+final class Outcomes {
+
+    private final Terminal terminal;
+    private final JsonCodec codec;
+    private final boolean json;
+
+    Outcomes(Terminal terminal, JsonCodec codec, boolean json) {
+        this.terminal = terminal;
+        this.codec = codec;
+        this.json = json;
+    }
+
+    Ending tell(VerbResult result, Verb verb) {
+        if (result instanceof VerbResult.Said said) {
+            terminal.lastAnswer(json ? compact(said.answer()) : said.text());
+            return Ending.DONE;
+        }
+        if (result instanceof VerbResult.Streamed streamed) {
+            return streamed.refusedSome() ? Ending.REFUSED : Ending.DONE;
+        }
+        if (result instanceof VerbResult.Refused refused) {
+            refuse(refused.refusal());
+            return Ending.REFUSED;
+        }
+        VerbResult.WrongUsage wrong = (VerbResult.WrongUsage) result;
+        return wrongUsage(wrong.text(), wrong.candidates(), Optional.of(verb));
+    }
+
+    /** What was wrong, what may have been meant, and how the verb is written. */
+    Ending wrongUsage(String text, List<String> candidates, Optional<Verb> verb) {
+        List<String> lines = new ArrayList<>(List.of(text));
+        if (!candidates.isEmpty()) {
+            lines.add("Perhaps you mean:");
+            candidates.forEach(candidate -> lines.add("  " + candidate));
+        }
+        lines.add(verb.map(v -> "Usage: " + VerbHelp.of(v).usage())
+                .orElse("'glintery-do --help' lists all verbs."));
+        terminal.aside(String.join("\n", lines));
+        if (json) {
+            terminal.lastAnswer(compact(new RefusedAnswer(new Told("wrong-usage", text, candidates))));
+        }
+        return Ending.WRONG_USAGE;
+    }
+
+    /** Help is an answer too. */
+    Ending help(HelpPage page) {
+        terminal.lastAnswer(json ? compact(page) : page.text());
+        return Ending.DONE;
+    }
+
+    /** @param folder of the workshop that was open */
+    Ending fault(Throwable fault, Optional<Path> folder, String what) {
+        String text = new FaultLog(folder).keep(fault, what);
+        refuse(new Refusal("fault", text));
+        return Ending.FAULT;
+    }
+
+    private void refuse(Refusal refusal) {
+        if (json) {
+            terminal.lastAnswer(compact(new RefusedAnswer(new Told(refusal.code(), refusal.text(), List.of()))));
+        } else {
+            terminal.aside(refusal.text());
+        }
+    }
+
+    private String compact(Object answer) {
+        return codec.compact(codec.toJson(answer));
+    }
+
+    /** What {@code --json} prints instead of an answer. */
+    private record RefusedAnswer(Told refused) {}
+
+    /** @param candidates what may have been meant; with {@code wrong-usage} only */
+    private record Told(String code, String text, List<String> candidates) {}
+}

@@ -1,0 +1,132 @@
+package org.glintery.commands;
+
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import org.glintery.api.GlinteryException;
+import org.glintery.api.JsonCodec;
+import org.glintery.api.Result;
+import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.api.workshop.Workshop;
+import org.glintery.api.workshop.Workshops;
+
+/** One call under way: opens the workshop when the verb first asks for it, closes it at the end. Verb thread only. */
+final class RunningCall implements VerbCall, AutoCloseable {
+
+    private final Arguments arguments;
+    private final WorkshopChoice choice;
+    private final Surroundings around;
+    private final Terminal terminal;
+    private Optional<Workshop> open = Optional.empty();
+
+    RunningCall(Arguments arguments, WorkshopChoice choice, Surroundings around, Terminal terminal) {
+        this.arguments = arguments;
+        this.choice = choice;
+        this.around = around;
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Optional<String> value(String name) {
+        return arguments.value(name);
+    }
+
+    @Override
+    public String need(String name) {
+        return value(name).orElseThrow(() -> new GlinteryException("the verb does not declare " + name + " as required"));
+    }
+
+    @Override
+    public List<String> values(String name) {
+        return arguments.values(name);
+    }
+
+    @Override
+    public boolean flag(String name) {
+        return arguments.flag(name);
+    }
+
+    @Override
+    public boolean json() {
+        return flag(CommonParams.JSON);
+    }
+
+    @Override
+    public Path path(String text) {
+        return around.path(text);
+    }
+
+    /** @throws VerbEnds with the refusal to open it */
+    @Override
+    public Workshop workshop() {
+        if (open.isEmpty()) {
+            Result<Workshop> result = opened();
+            if (result instanceof Result.Refused<Workshop> no) {
+                throw new VerbEnds(new VerbResult.Refused(no.refusal()));
+            }
+            Result.Ok<Workshop> ok = (Result.Ok<Workshop>) result;
+            ok.warnings().forEach(this::say);
+            open = Optional.of(ok.value());
+        }
+        return open.get();
+    }
+
+    private Result<Workshop> opened() {
+        if (choice.named() || around.workshops().isWorkshop(choice.folder())) {
+            return around.workshops().open(choice.folder());
+        }
+        Result<Workshop> made = around.workshops().create(choice.folder());
+        if (made instanceof Result.Ok<Workshop>) {
+            say("There was no workshop yet. A new one was made in " + choice.folder() + ".");
+        }
+        return made;
+    }
+
+    /** The folder of the workshop, when the verb has opened it. */
+    Optional<Path> openFolder() {
+        return open.map(Workshop::folder);
+    }
+
+    @Override
+    public Workshops workshops() {
+        return around.workshops();
+    }
+
+    @Override
+    public Path workshopFolder() {
+        return choice.folder();
+    }
+
+    @Override
+    public JsonCodec codec() {
+        return around.codec();
+    }
+
+    @Override
+    public Clock clock() {
+        return around.clock();
+    }
+
+    @Override
+    public InputStream in() {
+        return around.in();
+    }
+
+    @Override
+    public void line(Object answer, String text) {
+        terminal.answer(json() ? codec().compact(codec().toJson(answer)) : text);
+    }
+
+    @Override
+    public void say(String text) {
+        terminal.aside(text);
+    }
+
+    @Override
+    public void close() {
+        open.ifPresent(Workshop::close);
+    }
+}

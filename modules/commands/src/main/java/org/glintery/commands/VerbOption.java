@@ -1,0 +1,74 @@
+package org.glintery.commands;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.glintery.api.GlinteryException;
+import org.glintery.api.JsonCodec;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.workshop.Workshops;
+import org.netbeans.spi.sendopts.Env;
+import org.netbeans.spi.sendopts.Option;
+import org.netbeans.spi.sendopts.OptionProcessor;
+import org.openide.LifecycleManager;
+import org.openide.util.Lookup;
+import org.openide.util.lookup.ServiceProvider;
+
+/**
+ * The platform's option {@code --glintery-verb FILE}, given by {@code glintery-do} alone: the file holds the words of one
+ * call, each ended by a NUL. Ends the application with the verb's exit code.
+ */
+@ServiceProvider(service = OptionProcessor.class)
+public final class VerbOption extends OptionProcessor {
+
+    private static final Option WORDS = Option.requiredArgument(Option.NO_SHORT_NAME, "glintery-verb");
+
+    @Override
+    protected Set<Option> getOptions() {
+        return Set.of(WORDS);
+    }
+
+    @Override
+    protected void process(Env env, Map<Option, String[]> given) {
+        Terminal terminal = new Terminal(env.getOutputStream(), env.getErrorStream());
+        // standard output is for answers only: what a library prints by itself goes the other way
+        PrintStream aside = env.getErrorStream();
+        System.setOut(aside);
+        LifecycleManager.getDefault().exit(run(given.get(WORDS)[0], env, terminal).code());
+    }
+
+    private static Ending run(String file, Env env, Terminal terminal) {
+        try {
+            Surroundings around = new Surroundings(
+                    only(Workshops.class),
+                    only(JsonCodec.class),
+                    Clock.systemDefaultZone(),
+                    env.getCurrentDirectory().toPath().toAbsolutePath(),
+                    Path.of(System.getProperty("user.home")),
+                    System.getenv(),
+                    env.getInputStream());
+            VerbCatalogue verbs = new VerbCatalogue(Lookup.getDefault().lookupAll(Verb.class), KnownVerbs.ours());
+            return new VerbRun(verbs, around, terminal).run(words(file));
+        } catch (RuntimeException | IOException e) { // nothing was begun, but the application must end and say so
+            terminal.aside(new FaultLog(Optional.empty()).keep(e, "glintery-do"));
+            return Ending.FAULT;
+        }
+    }
+
+    private static CallWords words(String file) throws IOException {
+        return CallWords.read(Files.readAllBytes(Path.of(file)));
+    }
+
+    private static <S> S only(Class<S> service) {
+        S found = Lookup.getDefault().lookup(service);
+        if (found == null) {
+            throw new GlinteryException("no module brings " + service.getName());
+        }
+        return found;
+    }
+}

@@ -1,0 +1,74 @@
+package org.glintery.commands;
+
+import java.util.List;
+import java.util.Optional;
+import org.glintery.api.Result;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.commands.Terminal.ReaderGone;
+
+/** Carries out one call: finds the verb, reads its arguments, runs it, prints how it ended. Verb thread only. */
+final class VerbRun {
+
+    private final VerbCatalogue verbs;
+    private final Surroundings around;
+    private final Terminal terminal;
+
+    VerbRun(VerbCatalogue verbs, Surroundings around, Terminal terminal) {
+        this.verbs = verbs;
+        this.around = around;
+        this.terminal = terminal;
+    }
+
+    /** Never throws: whatever goes wrong ends as a sentence and a code. */
+    Ending run(CallWords call) {
+        VerbWords words = VerbWords.split(call.words(), verbs);
+        Outcomes outcomes = new Outcomes(terminal, around.codec(), words.wantsJson());
+        return words.verb()
+                .map(verb -> run(verb, words.rest(), outcomes))
+                .orElseGet(() -> withoutVerb(words, outcomes));
+    }
+
+    private Ending withoutVerb(VerbWords words, Outcomes outcomes) {
+        List<String> said = words.rest();
+        if (said.isEmpty()) {
+            return outcomes.help(VerbList.of(verbs));
+        }
+        Optional<String> off = verbs.switchedOff(said);
+        if (off.isPresent()) {
+            return outcomes.wrongUsage("The " + off.get() + " feature is switched off.", List.of(), Optional.empty());
+        }
+        String unknown = said.get(0).startsWith("-")
+                ? "A verb comes first, not " + said.get(0) + "."
+                : "There is no verb '" + words.said() + "'.";
+        return outcomes.wrongUsage(unknown, verbs.near(said), Optional.empty());
+    }
+
+    private Ending run(Verb verb, List<String> rest, Outcomes outcomes) {
+        Optional<RunningCall> call = Optional.empty();
+        try {
+            Result<Arguments> read = ArgumentReading.of(verb).read(rest);
+            if (read instanceof Result.Refused<Arguments> no) {
+                return outcomes.wrongUsage(no.refusal().text(), List.of(), Optional.of(verb));
+            }
+            Arguments arguments = ((Result.Ok<Arguments>) read).value();
+            if (arguments.flag(CommonParams.HELP)) {
+                return outcomes.help(VerbHelp.of(verb));
+            }
+            WorkshopChoice choice = WorkshopChoice.of(arguments.value(CommonParams.WORKSHOP), around);
+            call = Optional.of(new RunningCall(arguments, choice, around, terminal));
+            VerbResult result = verb.run(call.get());
+            // closed first: what is told is done
+            call.get().close();
+            return outcomes.tell(result, verb);
+        } catch (VerbEnds e) {
+            return outcomes.tell(e.result(), verb);
+        } catch (ReaderGone e) {
+            return Ending.DONE;
+        } catch (Throwable e) { // the last border before the user: no stack trace passes it, an add-on's neither
+            return outcomes.fault(e, call.flatMap(RunningCall::openFolder), verb.name());
+        } finally {
+            call.ifPresent(RunningCall::close);
+        }
+    }
+}

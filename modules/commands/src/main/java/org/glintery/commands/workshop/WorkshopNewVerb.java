@@ -1,0 +1,65 @@
+package org.glintery.commands.workshop;
+
+import java.util.Currency;
+import java.util.Locale;
+import java.util.Optional;
+import org.glintery.api.Result;
+import org.glintery.api.verb.Param;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.api.workshop.Applied;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Settings;
+import org.glintery.api.workshop.Settings.Depth;
+import org.glintery.api.workshop.Workshop;
+import org.openide.util.lookup.ServiceProvider;
+
+/** {@code workshop new}: makes an empty workshop. */
+@ServiceProvider(service = Verb.class)
+public final class WorkshopNewVerb extends WorkshopVerb {
+
+    /** The workshop that was made. */
+    public record Made(String folder, Depth depth, String currency) {}
+
+    public WorkshopNewVerb() {
+        super(
+                "new",
+                "Make an empty workshop in a new or empty folder",
+                Made.class,
+                Param.flag("only-the-book", "keep pieces, sittings and finishes, not the drills"),
+                Param.option("currency", "CODE", "what prices are in, such as EUR, which it is when not said"));
+    }
+
+    @Override
+    public VerbResult run(VerbCall call) {
+        Optional<String> currency = call.value("currency").map(code -> code.strip().toUpperCase(Locale.ROOT));
+        if (currency.isPresent() && !isCurrency(currency.get())) {
+            return VerbResult.wrongUsage("'" + currency.get() + "' is not a currency of ISO 4217, such as EUR.");
+        }
+        Depth depth = call.flag("only-the-book") ? Depth.ONLY_THE_BOOK : Depth.DRILLS_AS_WELL;
+        Settings settings = new Settings(depth, currency.orElse(Settings.USUAL.currency()), false);
+        Result<Workshop> made = call.workshops().create(call.workshopFolder());
+        if (made instanceof Result.Refused<Workshop> no) {
+            return VerbResult.refused(no.refusal());
+        }
+        Result.Ok<Workshop> ok = (Result.Ok<Workshop>) made;
+        ok.warnings().forEach(call::say);
+        try (Workshop workshop = ok.value()) {
+            Result<Applied> applied = workshop.apply(ChangeSet.named("Set the workshop up")
+                    .create(Settings.TYPE, Settings.ID, settings)
+                    .build());
+            if (applied instanceof Result.Refused<Applied> no) {
+                return VerbResult.refused(no.refusal());
+            }
+            String folder = workshop.folder().toString();
+            return VerbResult.said(
+                    new Made(folder, settings.depth(), settings.currency()), "Made a workshop in " + folder + ".");
+        }
+    }
+
+    private static boolean isCurrency(String code) {
+        return Currency.getAvailableCurrencies().stream()
+                .anyMatch(known -> known.getCurrencyCode().equals(code));
+    }
+}

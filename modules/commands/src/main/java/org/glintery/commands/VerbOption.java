@@ -54,7 +54,7 @@ public final class VerbOption extends OptionProcessor {
                     env.getInputStream());
             VerbCatalogue verbs = new VerbCatalogue(Lookup.getDefault().lookupAll(Verb.class), KnownVerbs.ours());
             return new VerbRun(verbs, around, terminal).run(words(file));
-        } catch (RuntimeException | IOException e) { // nothing was begun, but the application must end and say so
+        } catch (IOException | RuntimeException | LinkageError e) { // the application must end and say so
             terminal.aside(new FaultLog(Optional.empty()).keep(e, "glintery-do"));
             return Ending.FAULT;
         }

@@ -20,7 +20,7 @@ final class VerbRun {
         this.terminal = terminal;
     }
 
-    /** Never throws: whatever goes wrong ends as a sentence and a code. */
+    /** Whatever goes wrong in a verb ends as a sentence and a code. */
     Ending run(CallWords call) {
         VerbWords words = VerbWords.split(call.words(), verbs);
         Outcomes outcomes = new Outcomes(terminal, around.codec(), words.wantsJson());

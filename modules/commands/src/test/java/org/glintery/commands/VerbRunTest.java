@@ -1,0 +1,138 @@
+package org.glintery.commands;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.glintery.api.Json;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbResult;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class VerbRunTest {
+
+    private static final KnownVerbs KNOWN = new KnownVerbs(Map.of("sing loud", "music", "say", "speech"));
+
+    @TempDir
+    Path home;
+
+    @Test
+    void printsTheAnswerAsTextOrAsOneObject() {
+        CapturedRun text = run(SpokenVerb.echo("say"), "say", "hello");
+        assertThat(text).isEqualTo(new CapturedRun(Ending.DONE, "heard hello\n", ""));
+        CapturedRun json = run(SpokenVerb.echo("say"), "say", "hello", "--json");
+        assertThat(json.json().text("said")).contains("hello");
+        assertThat(json.err()).isEmpty();
+    }
+
+    @Test
+    void takesCommonOptionsBeforeTheVerbToo() {
+        CapturedRun run = run(SpokenVerb.echo("say it"), "--json", "--workshop", "say", "say", "it", "hello");
+        assertThat(run.json().text("said")).contains("hello");
+    }
+
+    @Test
+    void tellsARefusalAside_butUnderJsonAsTheAnswer() {
+        Verb refusing = new SpokenVerb("say", call -> VerbResult.refused("too-late", "It is too late."));
+        assertThat(run(refusing, "say", "x")).isEqualTo(new CapturedRun(Ending.REFUSED, "", "It is too late.\n"));
+        CapturedRun json = run(refusing, "say", "x", "--json");
+        assertThat(json.ending()).isEqualTo(Ending.REFUSED);
+        assertThat(json.refused().text("code")).contains("too-late");
+        assertThat(json.refused().text("text")).contains("It is too late.");
+        assertThat(json.err()).isEmpty();
+    }
+
+    @Test
+    void endsWithOne_whenSomeLinesOfAStreamWereRefused() {
+        Verb streaming = new SpokenVerb("say", call -> {
+            call.line(new SpokenVerb.Echo(Optional.of("a"), List.of(), false), "a");
+            call.say("aside");
+            return new VerbResult.Streamed(true);
+        });
+        assertThat(run(streaming, "say", "x")).isEqualTo(new CapturedRun(Ending.REFUSED, "a\n", "aside\n"));
+    }
+
+    @Test
+    void showsTheUsage_whenCalledWrongly() {
+        CapturedRun run = run(SpokenVerb.echo("say"), "say");
+        assertThat(run.ending()).isEqualTo(Ending.WRONG_USAGE);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err())
+                .isEqualTo("WORDS is missing: what to say.\n"
+                        + "Usage: glintery-do say WORDS [--times N] [--loud] [--workshop DIR] [--json] [--help]\n");
+    }
+
+    @Test
+    void namesWhatMayHaveBeenMeant() {
+        Verb choosy = new SpokenVerb("say", call -> new VerbResult.WrongUsage("Which one?", List.of("a", "b")));
+        CapturedRun run = run(choosy, "say", "x", "--json");
+        assertThat(run.ending()).isEqualTo(Ending.WRONG_USAGE);
+        assertThat(run.err()).contains("Which one?\nPerhaps you mean:\n  a\n  b\n");
+        assertThat(run.refused().get("candidates"))
+                .contains(new Json.Arr(List.of(new Json.Text("a"), new Json.Text("b"))));
+    }
+
+    @Test
+    void namesVerbsThatAreNear_whenThereIsNoSuchVerb() {
+        CapturedRun run = run(SpokenVerb.echo("say it"), "sya", "it");
+        assertThat(run.ending()).isEqualTo(Ending.WRONG_USAGE);
+        assertThat(run.err()).startsWith("There is no verb 'sya it'.\nPerhaps you mean:\n  say it\n");
+    }
+
+    @Test
+    void saysThatAFeatureIsSwitchedOff_whenItsVerbIsCalled() {
+        CapturedRun run = run(SpokenVerb.echo("say"), "sing", "loud", "now");
+        assertThat(run.ending()).isEqualTo(Ending.WRONG_USAGE);
+        assertThat(run.err()).startsWith("The music feature is switched off.\n");
+    }
+
+    @Test
+    void listsAllVerbsByFeature_whenNoneIsNamed() {
+        assertThat(run(SpokenVerb.echo("say")).out()).contains("\nspeech\n  say  Say something\n");
+        assertThat(run(SpokenVerb.echo("say"), "--help").ending()).isEqualTo(Ending.DONE);
+        assertThat(run(SpokenVerb.echo("say"), "say", "--help").out())
+                .contains("Say something\n", "--times N       how often");
+    }
+
+    @Test
+    void keepsAFaultInAFile_andTellsItWithoutItsTrace() throws IOException {
+        Verb broken = new SpokenVerb("say", call -> {
+            throw new IllegalStateException("a wheel came off");
+        });
+        CapturedRun run = run(broken, "say", "x", "--json");
+        assertThat(run.ending()).isEqualTo(Ending.FAULT);
+        String text = run.refused().text("text").orElseThrow();
+        assertThat(run.refused().text("code")).contains("fault");
+        assertThat(text).contains("while it did 'say'").doesNotContain("IllegalStateException", "\tat ");
+        Path log = Path.of(text.substring(text.indexOf("Details are in ") + 15, text.length() - 1));
+        assertThat(log).content().contains("a wheel came off", "\tat ");
+        Files.delete(log);
+    }
+
+    @Test
+    void endsQuietly_whenNobodyReadsAnyMore() {
+        OutputStream closed = new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new IOException("Broken pipe");
+            }
+        };
+        Verb endless = new SpokenVerb("say", call -> {
+            while (true) {
+                call.line(new SpokenVerb.Echo(Optional.empty(), List.of(), false), "on");
+            }
+        });
+        CapturedRun run = CapturedRun.into(closed, home, List.of(endless), "say", "x");
+        assertThat(run).isEqualTo(new CapturedRun(Ending.DONE, "", ""));
+    }
+
+    private CapturedRun run(Verb verb, String... words) {
+        return CapturedRun.of(home, List.of(verb), KNOWN, words);
+    }
+}

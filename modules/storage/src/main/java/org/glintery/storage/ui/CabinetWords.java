@@ -1,0 +1,73 @@
+package org.glintery.storage.ui;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.openide.util.NbBundle.Messages;
+
+/** The Cabinet in words: for tooltips, headings and who does not see the drawing. Pure. */
+final class CabinetWords {
+
+    private CabinetWords() {}
+
+    @Messages({
+        "# {0} - pieces",
+        "CabinetWords.holds={0}",
+        "# {0} - pieces",
+        "CabinetWords.toClear={0}, made: to be kitted down",
+        "CabinetWords.free=free",
+        "CabinetWords.inUse=in use",
+        "# {0} - state",
+        "# {1} - who",
+        "CabinetWords.lent={0}, lent to {1}"
+    })
+    static String state(CabinetSheet.HolderDrawing holder) {
+        String pieces = String.join(", ", holder.pieces());
+        String state = holder.free()
+                ? Bundle.CabinetWords_free()
+                : holder.pieces().isEmpty()
+                        ? Bundle.CabinetWords_inUse()
+                        : holder.toClear()
+                                ? Bundle.CabinetWords_toClear(pieces)
+                                : Bundle.CabinetWords_holds(pieces);
+        return holder.lentTo().map(who -> Bundle.CabinetWords_lent(state, who)).orElse(state);
+    }
+
+    @Messages({
+        "# {0} - pocket",
+        "CabinetWords.empty={0}: empty",
+        "# {0} - pocket",
+        "# {1} - contents",
+        "CabinetWords.pocket={0}: {1}",
+        "# {0} - pocket and contents",
+        "# {1} - symbols",
+        "CabinetWords.symbols={0}. Symbol {1}"
+    })
+    static String pocket(CabinetSheet.PocketDrawing pocket) {
+        String words = pocket.contents().isEmpty()
+                ? Bundle.CabinetWords_empty(pocket.name())
+                : Bundle.CabinetWords_pocket(pocket.name(), contents(pocket.contents()));
+        return pocket.symbols().isEmpty()
+                ? words
+                : Bundle.CabinetWords_symbols(words, String.join(", ", pocket.symbols()));
+    }
+
+    @Messages({
+        "# {0} - amount",
+        "# {1} - drill",
+        "CabinetWords.content={0} of {1}",
+        "# {0} - amount",
+        "# {1} - drill",
+        "# {2} - name",
+        "CabinetWords.named={0} of {1} {2}"
+    })
+    static String content(CabinetSheet.Content content) {
+        String amount = content.balance().words();
+        return content.name()
+                .map(name -> Bundle.CabinetWords_named(amount, content.drill().code(), name))
+                .orElseGet(() -> Bundle.CabinetWords_content(amount, content.drill().code()));
+    }
+
+    static String contents(List<CabinetSheet.Content> contents) {
+        return contents.stream().map(CabinetWords::content).collect(Collectors.joining("; "));
+    }
+}

@@ -1,0 +1,106 @@
+package org.glintery.storage.ui;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
+import javax.swing.JSpinner;
+import javax.swing.SpinnerNumberModel;
+import net.miginfocom.swing.MigLayout;
+import org.glintery.api.Result;
+import org.glintery.api.storage.Storage;
+import org.glintery.api.storage.Storage.KitDownPlan;
+import org.glintery.api.time.About;
+import org.glintery.storage.ui.KittingChoices.Choice;
+import org.glintery.workbench.parts.Asking;
+import org.glintery.workbench.parts.FormSheet;
+import org.glintery.workbench.parts.Space;
+import org.glintery.workbench.parts.Tables;
+import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.parts.WrappedText;
+import org.glintery.workbench.spi.Desk;
+import org.openide.util.NbBundle.Messages;
+
+/** Asks which piece is kitted down and how large its repair packet is, shows the plan, and does it. Event thread. */
+final class KitDownSheet {
+
+    private static final int WIDTH_PX = 680;
+    private static final int HEIGHT_PX = 320;
+    private static final int USUAL_REPAIR_DRILLS = 10;
+    private static final int MOST_REPAIR_DRILLS = 10_000;
+
+    private final Desk desk;
+    private final Storage storage;
+    private final JComboBox<Choice> piece = new JComboBox<>();
+    private final JSpinner repair =
+            new JSpinner(new SpinnerNumberModel(USUAL_REPAIR_DRILLS, 0, MOST_REPAIR_DRILLS, 1));
+    private final PlanTable rows = PlanTable.forKitDown();
+    private final WrappedText words = Texts.wrappedHint("");
+    private Optional<Result.Ok<KitDownPlan>> plan = Optional.empty();
+
+    KitDownSheet(Desk desk, Storage storage) {
+        this.desk = desk;
+        this.storage = storage;
+    }
+
+    @Messages("KitDownSheet.noPiece=No piece is in a holder, so there is nothing to kit down.")
+    void ask() {
+        desk.compute(KittingChoices::piecesToKitDown, choices -> {
+            if (choices.isEmpty()) {
+                desk.say(Bundle.KitDownSheet_noPiece());
+            } else {
+                choices.forEach(piece::addItem);
+                showAndDo();
+            }
+        });
+    }
+
+    @Messages({
+        "KitDownSheet.title=Kit down",
+        "KitDownSheet.do=Kit it down",
+        "KitDownSheet.piece=Piece",
+        "KitDownSheet.repair=Drills of each colour for the repair packet"
+    })
+    private void showAndDo() {
+        JPanel sheet = new JPanel(new MigLayout(
+                "insets 0, wrap 1, gapy " + Space.APART, "[" + Space.px(WIDTH_PX) + "!, fill]"));
+        sheet.setOpaque(false);
+        sheet.add(new FormSheet(2)
+                .field(Bundle.KitDownSheet_piece(), piece)
+                .field(Bundle.KitDownSheet_repair(), repair));
+        sheet.add(words, "wmin 0");
+        sheet.add(Tables.scrolling(rows.table()), "h " + Space.px(HEIGHT_PX) + "!");
+        piece.addActionListener(e -> replan());
+        repair.addChangeListener(e -> replan());
+        replan();
+        if (Asking.ask(Bundle.KitDownSheet_title(), sheet, Bundle.KitDownSheet_do(), () -> plan.isPresent())) {
+            Result.Ok<KitDownPlan> agreed = plan.orElseThrow();
+            desk.change(view -> Result.ok(agreed.value().change(), agreed.warnings()));
+        }
+    }
+
+    private void replan() {
+        plan = Optional.empty();
+        Choice what = (Choice) piece.getSelectedItem();
+        int drills = (Integer) repair.getValue();
+        Optional<About> today = Optional.of(About.on(LocalDate.now(desk.clock())));
+        desk.compute(view -> storage.planKitDown(view, what.id(), drills, today), result -> {
+            if (what.equals(piece.getSelectedItem()) && repair.getValue().equals(drills)) {
+                show(result);
+            }
+        });
+    }
+
+    @Messages({"# {0} - moves", "KitDownSheet.plan={0,choice,0#Nothing is left to move.|1#One move.|1<{0} moves.}"})
+    private void show(Result<KitDownPlan> result) {
+        if (result instanceof Result.Ok<KitDownPlan> ok) {
+            plan = Optional.of(ok);
+            String text = Bundle.KitDownSheet_plan(ok.value().steps().size());
+            words.setText(ok.warnings().isEmpty() ? text : text + " " + String.join(" ", ok.warnings()));
+            rows.showSteps(desk.view(), ok.value().steps(), new PlannedNames(desk.view(), ok.value().change()));
+        } else if (result instanceof Result.Refused<KitDownPlan> no) {
+            words.setText(no.refusal().text());
+            rows.clear();
+        }
+    }
+}

@@ -1,0 +1,11 @@
+package org.glintery.planning;
+
+/**
+ * The opening to cut into a mount, in the middle of it.
+ *
+ * @param widthUm of the opening; the mount lies over the edge of the piece
+ * @param heightUm of the opening
+ * @param sideBorderUm what stays of the mount at the left and at the right, rounded down to a micrometre
+ * @param topBorderUm what stays above and below
+ */
+public record MountWindow(long widthUm, long heightUm, long sideBorderUm, long topBorderUm) {}

@@ -1,0 +1,134 @@
+package org.glintery.records;
+
+import java.io.FilterOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.glintery.api.GlinteryException;
+import org.glintery.api.Result;
+import org.glintery.api.workshop.Workshop.CopyReport;
+
+/**
+ * Writes a workshop into one zip: the database, and beside it everything as JSON, the pictures as they are and a page
+ * that explains them, so that it can be read without this program.
+ */
+final class BackupZip {
+    private final H2Workshop workshop;
+    private final JacksonCodec codec;
+    private final Clock clock;
+    private final List<BackupManifest.Part> parts = new ArrayList<>();
+
+    BackupZip(H2Workshop workshop, JacksonCodec codec, Clock clock) {
+        this.workshop = workshop;
+        this.codec = codec;
+        this.clock = clock;
+    }
+
+    Result<CopyReport> write(Path file) {
+        Path copy = workshop.folder().resolve("backup-in-the-making.zip");
+        try {
+            OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            try (var zip = new ZipOutputStream(out)) {
+                return Result.ok(report(file, fill(zip, copy)));
+            }
+        } catch (FileAlreadyExistsException e) {
+            return Result.refused("file-exists", Bundle.file_exists(file));
+        } catch (IOException | UncheckedIOException | GlinteryException e) {
+            Leftovers.remove(file);
+            return Result.refused(DiskRefusals.of(e, false));
+        } finally {
+            Leftovers.remove(copy);
+        }
+    }
+
+    private CopyReport report(Path file, JsonExport.Counts counts) throws IOException {
+        return new CopyReport(file, counts.documents(), counts.movements(), counts.blobs(), Files.size(file));
+    }
+
+    private JsonExport.Counts fill(ZipOutputStream zip, Path copy) throws IOException {
+        State state = workshop.copyDatabase(copy);
+        add(zip, BackupManifest.README, out -> out.write(readme().getBytes(StandardCharsets.UTF_8)));
+        var counts = new JsonExport.Counts[1];
+        add(zip, BackupManifest.EXPORT, out -> counts[0] = new JsonExport(workshop, codec).write(out, state, false));
+        for (KeptBlob blob : state.blobs().values()) {
+            byte[] bytes = workshop.blob(blob.hash())
+                    .orElseThrow(() -> new IOException("the picture " + blob.hash() + " is missing"));
+            add(zip, BackupManifest.PICTURES + blob.hash(), out -> out.write(bytes));
+        }
+        try (var database = new ZipInputStream(Files.newInputStream(copy))) {
+            for (ZipEntry entry = database.getNextEntry(); entry != null; entry = database.getNextEntry()) {
+                if (entry.getName().endsWith(Database.FILE)) {
+                    add(zip, BackupManifest.DATABASE, database::transferTo);
+                }
+            }
+        }
+        var manifest = new BackupManifest(BackupManifest.FORMAT, BackupManifest.VERSION, Schema.VERSION, parts);
+        zip.putNextEntry(new ZipEntry(BackupManifest.NAME));
+        zip.write(codec.pretty(codec.toJson(manifest)).getBytes(StandardCharsets.UTF_8));
+        zip.closeEntry();
+        return counts[0];
+    }
+
+    private interface Content {
+        void writeTo(OutputStream out) throws IOException;
+    }
+
+    private void add(ZipOutputStream zip, String name, Content content) throws IOException {
+        zip.putNextEntry(new ZipEntry(name));
+        MessageDigest digest = PackedBody.sha256();
+        var counted = new Counted(zip);
+        content.writeTo(new DigestOutputStream(counted, digest));
+        zip.closeEntry();
+        parts.add(new BackupManifest.Part(name, counted.bytes, HexFormat.of().formatHex(digest.digest())));
+    }
+
+    /** Counts, and keeps the zip open when a part is done. */
+    private static final class Counted extends FilterOutputStream {
+        private long bytes;
+
+        Counted(OutputStream out) {
+            super(out);
+        }
+
+        @Override
+        public void write(int one) throws IOException {
+            out.write(one);
+            bytes++;
+        }
+
+        @Override
+        public void write(byte[] some, int from, int length) throws IOException {
+            out.write(some, from, length);
+            bytes += length;
+        }
+
+        @Override
+        public void close() throws IOException {
+            out.flush();
+        }
+    }
+
+    private String readme() {
+        try (InputStream in = BackupZip.class.getResourceAsStream("backup-readme.txt")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .replace("{date}", java.time.LocalDate.now(clock).toString());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package org.glintery.records;
+
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.glintery.api.Refusal;
+import org.glintery.api.ledger.LedgerAction;
+import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.Precondition;
+
+/** Works a change out on a draft, step by step; the first step that can't be refuses the whole. Writer thread. */
+final class ChangeMaking {
+    static final int MOST_BLOB_BYTES = 64 << 20;
+
+    private final Names names;
+    private final LedgerBook ledger;
+    private final DocumentSteps documents;
+    private final ReservationRule reservations;
+    private final StepWatch watch;
+
+    /** Told before each step. Tests put a fault in here. */
+    interface StepWatch {
+        StepWatch NONE = place -> {};
+
+        void before(int place);
+    }
+
+    ChangeMaking(Names names, LedgerBook ledger, DocumentSteps documents, StepWatch watch) {
+        this.names = names;
+        this.ledger = ledger;
+        this.documents = documents;
+        this.reservations = new ReservationRule(names.drills());
+        this.watch = watch;
+    }
+
+    Optional<Refusal> make(PreparedChange change, Draft draft, LocalDate day) throws SQLException {
+        for (Precondition precondition : change.preconditions()) {
+            if (!holds(precondition, draft)) {
+                return Optional.of(Refusals.outOfDate());
+            }
+        }
+        int place = 0;
+        for (PreparedChange.Step step : change.steps()) {
+            watch.before(place++);
+            Optional<Refusal> refusal = take(step, draft);
+            if (refusal.isPresent()) {
+                return refusal;
+            }
+        }
+        return change.trusted() ? Optional.empty() : reservations.check(draft, day);
+    }
+
+    private boolean holds(Precondition precondition, Draft draft) {
+        if (precondition instanceof Precondition.DocumentAt at) {
+            return draft.documents().find(at.ref()).map(Document::version).orElse(0) == at.version();
+        }
+        var at = (Precondition.BalanceAt) precondition;
+        return draft.balances()
+                .at(names.spots().number(at.spot()), names.drills().number(at.drill()))
+                .equals(at.balance());
+    }
+
+    private Optional<Refusal> take(PreparedChange.Step step, Draft draft) throws SQLException {
+        if (step instanceof PreparedChange.Step.Put put) {
+            return documents.put(draft, put.ref(), put.typeVersion(), put.body(), put.record());
+        }
+        if (step instanceof PreparedChange.Step.Remove remove) {
+            return documents.remove(draft, remove.ref());
+        }
+        if (step instanceof PreparedChange.Step.Post post) {
+            return post(post.action(), draft);
+        }
+        return add(((PreparedChange.Step.AddBlob) step).blob(), draft);
+    }
+
+    private Optional<Refusal> post(LedgerAction action, Draft draft) throws SQLException {
+        return action.recordedAt().map(EpochNanos::fits).orElse(true)
+                ? ledger.post(action, draft)
+                : Optional.of(Refusals.malformed("recorded at " + action.recordedAt().get()));
+    }
+
+    private static Optional<Refusal> add(Blob blob, Draft draft) {
+        if (draft.blobs().containsKey(blob.hash())) {
+            return Optional.empty();
+        }
+        if (blob.bytes().length > MOST_BLOB_BYTES) {
+            return Optional.of(Refusals.blobTooLarge());
+        }
+        if (!Blob.hash(blob.bytes()).equals(blob.hash())) {
+            return Optional.of(Refusals.wrongHash());
+        }
+        draft.addBlob(new KeptBlob(blob.hash(), blob.mediaType(), blob.bytes().length), blob.bytes());
+        return Optional.empty();
+    }
+}

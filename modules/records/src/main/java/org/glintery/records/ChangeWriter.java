@@ -1,0 +1,167 @@
+package org.glintery.records;
+
+import java.io.IOException;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.glintery.api.Refusal;
+import org.glintery.api.Result;
+import org.glintery.api.workshop.Applied;
+import org.glintery.api.workshop.Changed;
+import org.glintery.api.workshop.HistoryLine;
+
+/**
+ * Applies changes: works each out on a draft, writes it in one transaction, makes it durable, then lets the world see it.
+ * What fails on the way leaves memory and disk as they were. Writer thread.
+ */
+final class ChangeWriter {
+    private final Database database;
+    private final Tables tables;
+    private final BlobFolder blobs;
+    private final ChangeMaking making;
+    private final InverseMaking inverses;
+    private final LedgerMemory memory;
+    private final MovementIds changeIds;
+    private final UndoStack undo;
+    private final Clock clock;
+    private final Consumer<News> published;
+    private volatile State state;
+
+    /** What was committed. */
+    record News(State state, Changed changed) {}
+
+    ChangeWriter(
+            Database database,
+            Tables tables,
+            BlobFolder blobs,
+            Names names,
+            JacksonCodec codec,
+            Opening.Opened opened,
+            Clock clock,
+            ChangeMaking.StepWatch watch,
+            Consumer<News> published) {
+        this.database = database;
+        this.tables = tables;
+        this.blobs = blobs;
+        this.memory = opened.memory();
+        this.changeIds = opened.changeIds();
+        this.undo = opened.undo();
+        this.state = opened.state();
+        this.clock = clock;
+        this.published = published;
+        var ledger = new LedgerBook(names, memory, tables.movements()::row);
+        var documents = new DocumentSteps(codec, names.drills());
+        this.making = new ChangeMaking(names, ledger, documents, watch);
+        this.inverses = new InverseMaking(tables, names, ledger, documents, UUID::randomUUID);
+    }
+
+    State state() {
+        return state;
+    }
+
+    Optional<ChangeRow> toUndo() {
+        return undo.toUndo();
+    }
+
+    Optional<ChangeRow> toRedo() {
+        return undo.toRedo();
+    }
+
+    Result<Applied> apply(PreparedChange change) {
+        if (changeIds.find(change.id()) != 0) {
+            return Result.refused(Refusals.changeRepeated());
+        }
+        return carryOut(
+                change.id(),
+                change.sentence(),
+                HistoryLine.Kind.DONE,
+                0,
+                (draft, day) -> making.make(change, draft, day));
+    }
+
+    Result<Applied> undo() {
+        return undo.toUndo().map(row -> invert(row, HistoryLine.Kind.UNDO)).orElse(Result.refused(Refusals.nothingToUndo()));
+    }
+
+    Result<Applied> redo() {
+        return undo.toRedo().map(row -> invert(row, HistoryLine.Kind.REDO)).orElse(Result.refused(Refusals.nothingToRedo()));
+    }
+
+    private Result<Applied> invert(ChangeRow row, HistoryLine.Kind kind) {
+        return carryOut(
+                UUID.randomUUID(),
+                row.sentence(),
+                kind,
+                row.number(),
+                (draft, day) -> inverses.make(row, draft, day));
+    }
+
+    private interface Work {
+        Optional<Refusal> on(Draft draft, LocalDate day) throws SQLException;
+    }
+
+    private Result<Applied> carryOut(UUID id, String sentence, HistoryLine.Kind kind, long undoes, Work work) {
+        if (database.isClosed()) {
+            return Result.refused(Refusals.closed());
+        }
+        Instant now = clock.instant();
+        var draft = new Draft(state, now);
+        try {
+            Optional<Refusal> refusal = work.on(draft, LocalDate.ofInstant(now, clock.getZone()));
+            if (refusal.isPresent()) {
+                return Result.refused(refusal.get());
+            }
+            if (draft.changesNothing()) {
+                return Result.ok(new Applied(id, state.revision()));
+            }
+            var row = new ChangeRow(
+                    draft.revision(), id, sentence, now, kind, undoes, memory.last() + 1, draft.movements().size());
+            write(row, draft);
+            publish(row, draft);
+            return Result.ok(new Applied(id, draft.revision()));
+        } catch (SQLException | IOException e) {
+            database.rollback();
+            return Result.refused(DiskRefusals.of(e, database.isClosed()));
+        } catch (RuntimeException e) {
+            database.rollback();
+            throw e;
+        }
+    }
+
+    private void write(ChangeRow row, Draft draft) throws SQLException, IOException {
+        for (Draft.BlobStep step : draft.blobSteps()) {
+            if (step.bytes() != null) {
+                blobs.write(step.blob().hash(), step.bytes());
+            }
+        }
+        tables.documents().number(draft.documentSteps());
+        tables.names().write(database.connection());
+        tables.movements().insert(draft.movements());
+        tables.documents().write(row.number(), draft.documentSteps());
+        tables.blobs().write(row.number(), draft.blobSteps());
+        tables.changes().insert(row);
+        database.commit();
+    }
+
+    private void publish(ChangeRow row, Draft draft) {
+        tables.names().committed();
+        for (MovementRow movement : draft.movements()) {
+            memory.remember(
+                    movement.sequence(),
+                    movement.id().getMostSignificantBits(),
+                    movement.id().getLeastSignificantBits(),
+                    movement.reverses());
+        }
+        changeIds.put(
+                row.id().getMostSignificantBits(), row.id().getLeastSignificantBits(), Math.toIntExact(row.number()));
+        undo.applied(row);
+        state = draft.finished();
+        var touched = draft.documentSteps().stream().map(step -> step.after().ref()).collect(Collectors.toSet());
+        published.accept(new News(state, new Changed(state.revision(), touched, !draft.movements().isEmpty())));
+    }
+}

@@ -1,0 +1,105 @@
+package org.glintery.records;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import org.h2.jdbcx.JdbcDataSource;
+
+/**
+ * The one connection to the workshop's H2 file. Without a write delay and with a synced checkpoint after every commit,
+ * what was acknowledged survives a killed process and a power cut. An interrupt in a write would close the file for
+ * everyone, so only the writer thread, which nobody interrupts, comes here.
+ */
+final class Database implements AutoCloseable {
+    static final String FILE = "glintery.mv.db";
+    private static final long WORTH_COMPACTING = 16L << 20;
+
+    private final Path file;
+    private final Connection connection;
+    private final Statement checkpoint;
+    private long compacted;
+
+    private Database(Path file, Connection connection) throws SQLException {
+        this.file = file;
+        this.connection = connection;
+        this.checkpoint = connection.createStatement();
+    }
+
+    static Database open(Path folder) throws SQLException {
+        var source = new JdbcDataSource();
+        String name = folder.toAbsolutePath().resolve("glintery").toString();
+        source.setURL("jdbc:h2:file:" + name
+                + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=32768");
+        source.setUser("sa");
+        source.setPassword("");
+        Connection connection = source.getConnection();
+        try {
+            connection.setAutoCommit(false);
+            var database = new Database(folder.resolve(FILE), connection);
+            database.compacted = database.size();
+            return database;
+        } catch (SQLException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    Connection connection() {
+        return connection;
+    }
+
+    /** Commits and waits until it is on the disk. */
+    void commit() throws SQLException {
+        connection.commit();
+        checkpoint.execute("checkpoint sync");
+    }
+
+    void rollback() {
+        try {
+            connection.rollback();
+        } catch (SQLException e) {
+            // the failure that led here is told; a closed database has nothing left to take back
+            java.util.logging.Logger.getLogger(Database.class.getName())
+                    .log(java.util.logging.Level.FINE, "rollback", e);
+        }
+    }
+
+    boolean isClosed() {
+        try {
+            return connection.isClosed() || !connection.isValid(0);
+        } catch (SQLException e) {
+            return true;
+        }
+    }
+
+    /** A consistent copy of the database as a zip with one file in it. */
+    void copyTo(Path zip) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("backup to '" + zip.toString().replace("'", "''") + "'");
+        }
+    }
+
+    /** Rewrites the file on closing only when it has grown much: a short verb must not pay for it. */
+    @Override
+    public void close() throws SQLException {
+        if (isClosed()) {
+            return;
+        }
+        long size = size();
+        if (size > WORTH_COMPACTING && size > compacted + compacted / 2) {
+            checkpoint.execute("shutdown compact");
+        } else {
+            connection.close();
+        }
+    }
+
+    private long size() {
+        try {
+            return Files.size(file);
+        } catch (java.io.IOException e) {
+            return 0;
+        }
+    }
+}

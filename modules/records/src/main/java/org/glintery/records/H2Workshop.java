@@ -1,0 +1,267 @@
+package org.glintery.records;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionStage;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.glintery.api.GlinteryException;
+import org.glintery.api.MalformedException;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.LedgerEntry;
+import org.glintery.api.workshop.Applied;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Changed;
+import org.glintery.api.workshop.HistoryLine;
+import org.glintery.api.workshop.LedgerQuery;
+import org.glintery.api.workshop.View;
+import org.glintery.api.workshop.Workshop;
+
+/** A workshop in its folder. Any thread; the work on the database is handed to the writer thread. */
+final class H2Workshop implements Workshop {
+    private static final int CHUNK = 2_000;
+
+    private final Path folder;
+    private final WorkshopLock lock;
+    private final Database database;
+    private final Names names;
+    private final JacksonCodec codec;
+    private final Clock clock;
+    private final Tables tables;
+    private final BlobFolder blobs;
+    private final ChangeWriter changes;
+    private final WriterThread writer = new WriterThread();
+    private final ChangeDispatcher news = new ChangeDispatcher();
+    private final ServiceShelf services = new ServiceShelf(this);
+    private volatile RecordsView view;
+
+    /** Takes over the lock and the database: closing the workshop closes both. */
+    H2Workshop(
+            Path folder,
+            WorkshopLock lock,
+            Database database,
+            JacksonCodec codec,
+            Clock clock,
+            ChangeMaking.StepWatch watch)
+            throws SQLException {
+        this.folder = folder;
+        this.lock = lock;
+        this.database = database;
+        this.codec = codec;
+        this.clock = clock;
+        this.names = new Names();
+        this.blobs = new BlobFolder(folder);
+        this.tables = Tables.over(database.connection(), names, codec);
+        tables.names().load(database.connection());
+        Opening.Opened opened = Opening.of(tables, names, codec);
+        this.view = viewOf(opened.state());
+        this.changes = new ChangeWriter(
+                database, tables, blobs, names, codec, opened, clock, watch, this::published);
+    }
+
+    private void published(ChangeWriter.News committed) {
+        view = viewOf(committed.state());
+        news.committed(committed.changed());
+    }
+
+    private RecordsView viewOf(State state) {
+        return new RecordsView(state, LocalDate.now(clock), names, codec);
+    }
+
+    @Override
+    public Path folder() {
+        return folder;
+    }
+
+    /** A new day makes a new view, since reservations expire. */
+    @Override
+    public View view() {
+        RecordsView newest = view;
+        return newest.day().equals(LocalDate.now(clock)) ? newest : viewOf(newest.state());
+    }
+
+    @Override
+    public Result<Applied> apply(ChangeSet change) {
+        return apply(change, false);
+    }
+
+    Result<Applied> apply(ChangeSet change, boolean trusted) {
+        PreparedChange prepared;
+        try {
+            prepared = PreparedChange.of(change, codec, trusted);
+        } catch (MalformedException e) {
+            return Result.refused(Refusals.malformed(e.getMessage()));
+        }
+        return unlessClosed(() -> writer.call(() -> changes.apply(prepared)));
+    }
+
+    @Override
+    public CompletionStage<Result<Applied>> submit(ChangeSet change) {
+        return CompletableFuture.supplyAsync(() -> apply(change));
+    }
+
+    @Override
+    public Result<Applied> undo() {
+        return unlessClosed(() -> writer.call(changes::undo));
+    }
+
+    @Override
+    public Result<Applied> redo() {
+        return unlessClosed(() -> writer.call(changes::redo));
+    }
+
+    private static Result<Applied> unlessClosed(Supplier<Result<Applied>> work) {
+        try {
+            return work.get();
+        } catch (WriterThread.ClosedException e) {
+            return Result.refused(Refusals.closed());
+        }
+    }
+
+    @Override
+    public Optional<String> undoable() {
+        return changes.toUndo().map(ChangeRow::sentence);
+    }
+
+    @Override
+    public Optional<String> redoable() {
+        return changes.toRedo().map(ChangeRow::sentence);
+    }
+
+    @Override
+    public List<HistoryLine> history(int most) {
+        return writer.call(() -> {
+            List<ChangeRow> rows = tables.changes().newest(most);
+            var lines = new java.util.ArrayList<HistoryLine>(rows.size());
+            for (ChangeRow row : rows) {
+                Optional<UUID> undoes = row.undoes() == 0
+                        ? Optional.empty()
+                        : Optional.of(tables.changes().row(row.undoes()).id());
+                lines.add(new HistoryLine(
+                        row.number(), row.id(), row.sentence(), row.recordedAt(), row.kind(), undoes));
+            }
+            return lines;
+        });
+    }
+
+    @Override
+    public void ledger(LedgerQuery query, Consumer<LedgerEntry> each) {
+        OptionalInt drill = query.drill().map(names.drills()::find).orElse(OptionalInt.empty());
+        OptionalInt spot = query.spot().map(names.spots()::find).orElse(OptionalInt.empty());
+        if (query.drill().isPresent() && drill.isEmpty() || query.spot().isPresent() && spot.isEmpty()) {
+            return;
+        }
+        long next = query.fromSequence();
+        int left = query.most();
+        while (left > 0) {
+            long from = next;
+            int wanted = Math.min(left, CHUNK);
+            List<LedgerEntry> entries = writer.call(() -> entries(from, wanted, drill, spot));
+            entries.forEach(each);
+            if (entries.size() < wanted) {
+                return;
+            }
+            left -= entries.size();
+            next = entries.get(entries.size() - 1).sequence() + 1;
+        }
+    }
+
+    private List<LedgerEntry> entries(long from, int most, OptionalInt drill, OptionalInt spot) throws SQLException {
+        var words = new ActionWords(names);
+        var entries = new java.util.ArrayList<LedgerEntry>();
+        long change = 0;
+        UUID changeId = null;
+        for (MovementRow row : tables.movements().rows(from, most, drill, spot)) {
+            if (row.change() != change) {
+                change = row.change();
+                changeId = tables.changes().row(change).id();
+            }
+            UUID reversed = row.reverses() == 0 ? null : tables.movements().row(row.reverses()).id();
+            entries.add(words.entry(row, sequence -> reversed, changeId));
+        }
+        return entries;
+    }
+
+    @Override
+    public Optional<byte[]> blob(String hash) {
+        WriterThread.offTheEventThread();
+        if (!view.state().blobs().containsKey(hash)) {
+            return Optional.empty();
+        }
+        try {
+            return blobs.read(hash);
+        } catch (IOException e) {
+            throw new GlinteryException("a picture could not be read", e);
+        }
+    }
+
+    @Override
+    public Registration listen(Consumer<Changed> listener) {
+        return news.listen(listener);
+    }
+
+    @Override
+    public <S> Optional<S> find(Class<S> service) {
+        return services.find(service);
+    }
+
+    @Override
+    public CheckReport check() {
+        return writer.call(() -> new WorkshopCheck(tables, names, codec, blobs).run(changes.state()));
+    }
+
+    @Override
+    public Result<CopyReport> backup(Path file) {
+        WriterThread.offTheEventThread();
+        return new BackupZip(this, codec, clock).write(file);
+    }
+
+    @Override
+    public Result<CopyReport> exportJson(Path file) {
+        WriterThread.offTheEventThread();
+        return new JsonExport(this, codec).writeFile(file);
+    }
+
+    @Override
+    public Result<CopyReport> importJson(Path file) {
+        WriterThread.offTheEventThread();
+        return new JsonImport(this, codec).readFile(file);
+    }
+
+    /** The state and a copy of the database that belong together. */
+    State copyDatabase(Path zip) {
+        return writer.call(() -> {
+            database.copyTo(zip);
+            return changes.state();
+        });
+    }
+
+    State state() {
+        return view.state();
+    }
+
+    @Override
+    public void close() {
+        if (writer.isClosed()) {
+            return;
+        }
+        try {
+            writer.call(() -> {
+                database.close();
+                return null;
+            });
+        } finally {
+            writer.close();
+            news.close();
+            lock.close();
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package org.glintery.records;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import org.glintery.api.Result;
+import org.glintery.api.workshop.LedgerQuery;
+import org.glintery.api.workshop.Workshop.CopyReport;
+import org.openide.util.NbBundle.Messages;
+
+/** Writes a whole workshop as one JSON file, piece by piece. */
+@Messages({
+    "# {0} - file",
+    "file-exists=There is a file at {0} already. It was left as it is; choose another name."
+})
+final class JsonExport {
+    static final String FORMAT = "glintery-workshop";
+    static final int VERSION = 1;
+
+    private final H2Workshop workshop;
+    private final JacksonCodec codec;
+
+    JsonExport(H2Workshop workshop, JacksonCodec codec) {
+        this.workshop = workshop;
+        this.codec = codec;
+    }
+
+    Result<CopyReport> writeFile(Path file) {
+        try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            Counts counts = write(new BufferedOutputStream(out, 1 << 16), workshop.state(), true);
+            return Result.ok(new CopyReport(file, counts.documents(), counts.movements(), counts.blobs(), Files.size(file)));
+        } catch (FileAlreadyExistsException e) {
+            return Result.refused("file-exists", Bundle.file_exists(file));
+        } catch (IOException | UncheckedIOException e) {
+            Leftovers.remove(file);
+            return Result.refused(DiskRefusals.of(e, false));
+        }
+    }
+
+    /** How much was written. */
+    record Counts(long documents, long movements, long blobs) {}
+
+    /** @param withBytes whether pictures are written into the file, as base64 */
+    Counts write(OutputStream out, State state, boolean withBytes) throws IOException {
+        try (JsonGenerator json = JacksonCodec.mapper().createGenerator(out)) {
+            json.useDefaultPrettyPrinter();
+            json.writeStartObject();
+            json.writeStringField("format", FORMAT);
+            json.writeNumberField("version", VERSION);
+            json.writeArrayFieldStart("documents");
+            var documents = state.documents().byNumber().toList();
+            for (Document document : documents) {
+                document(json, document);
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("ledger");
+            long movements = ledger(json);
+            json.writeEndArray();
+            json.writeArrayFieldStart("blobs");
+            for (KeptBlob blob : state.blobs().values()) {
+                blob(json, blob, withBytes);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+            return new Counts(documents.size(), movements, state.blobs().size());
+        }
+    }
+
+    private void document(JsonGenerator json, Document document) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("owner", document.ref().owner());
+        json.writeStringField("type", document.ref().type());
+        json.writeStringField("id", document.ref().id().toString());
+        json.writeNumberField("typeVersion", document.typeVersion());
+        json.writeFieldName("body");
+        JsonTrees.write(document.body(codec), json);
+        json.writeEndObject();
+    }
+
+    private long ledger(JsonGenerator json) {
+        long[] count = {0};
+        workshop.ledger(LedgerQuery.all(), entry -> {
+            try {
+                JsonTrees.write(codec.toJson(entry.action()), json);
+                count[0]++;
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+        return count[0];
+    }
+
+    private void blob(JsonGenerator json, KeptBlob blob, boolean withBytes) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("hash", blob.hash());
+        json.writeStringField("mediaType", blob.mediaType());
+        if (withBytes) {
+            byte[] bytes = workshop.blob(blob.hash())
+                    .orElseThrow(() -> new IOException("the picture " + blob.hash() + " is missing"));
+            json.writeBinaryField("bytes", bytes);
+        }
+        json.writeEndObject();
+    }
+}

@@ -1,0 +1,139 @@
+package org.glintery.records;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.UUID;
+import org.glintery.api.Json;
+import org.glintery.api.MalformedException;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.LedgerAction;
+import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.DocRef;
+import org.glintery.api.workshop.Operation;
+import org.glintery.api.workshop.RawDocument;
+import org.glintery.api.workshop.Workshop.CopyReport;
+import org.openide.util.NbBundle.Messages;
+
+/** Brings an export into an empty workshop as one change: all of it or nothing. */
+@Messages({
+    "import-not-empty=This workshop is not empty. Nothing was imported; make a new workshop and import into that.",
+    "import-newer=This export was written by a newer Glintery. Nothing was imported; update Glintery.",
+    "# {0} - what is wrong",
+    "import-unreadable=This is not an export of a workshop: {0}. Nothing was imported.",
+    "import-sentence=Import a workshop"
+})
+final class JsonImport {
+    private final H2Workshop workshop;
+    private final JacksonCodec codec;
+    private final List<Operation> documents = new ArrayList<>();
+    private final List<Operation> actions = new ArrayList<>();
+    private final List<Operation> blobs = new ArrayList<>();
+    private boolean known;
+
+    JsonImport(H2Workshop workshop, JacksonCodec codec) {
+        this.workshop = workshop;
+        this.codec = codec;
+    }
+
+    Result<CopyReport> readFile(Path file) {
+        State state = workshop.state();
+        if (state.documents().count() > 0 || !state.balances().bySpot().isEmpty() || !state.blobs().isEmpty()) {
+            return Result.refused("not-empty", Bundle.import_not_empty());
+        }
+        try (JsonParser parser = JacksonCodec.mapper().createParser(file.toFile())) {
+            read(parser);
+            if (!known) {
+                return Result.refused("unreadable", Bundle.import_unreadable("it does not say what it is"));
+            }
+            var operations = new ArrayList<>(blobs);
+            operations.addAll(documents);
+            operations.addAll(actions);
+            if (!operations.isEmpty()) {
+                var change = new ChangeSet(UUID.randomUUID(), Bundle.import_sentence(), List.of(), operations);
+                if (workshop.apply(change, true) instanceof Result.Refused<?> refused) {
+                    return Result.refused(refused.refusal());
+                }
+            }
+            return Result.ok(
+                    new CopyReport(file, documents.size(), actions.size(), blobs.size(), Files.size(file)));
+        } catch (NewerException e) {
+            return Result.refused("newer", Bundle.import_newer());
+        } catch (MalformedException | IllegalArgumentException e) {
+            return Result.refused("unreadable", Bundle.import_unreadable(e.getMessage()));
+        } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
+            return Result.refused("unreadable", Bundle.import_unreadable(MalformedWords.of(e).getMessage()));
+        } catch (IOException e) {
+            return Result.refused("unreadable", Bundle.import_unreadable("the file can't be read"));
+        }
+    }
+
+    private static final class NewerException extends IOException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    private void read(JsonParser parser) throws IOException {
+        if (parser.nextToken() != JsonToken.START_OBJECT) {
+            throw new MalformedException("it is not a JSON object");
+        }
+        while (parser.nextToken() != JsonToken.END_OBJECT) {
+            String field = parser.currentName();
+            JsonToken value = parser.nextToken();
+            if (value == null) {
+                throw new MalformedException("it ends too early");
+            }
+            switch (field) {
+                case "format" -> known = JsonExport.FORMAT.equals(parser.getText());
+                case "version" -> {
+                    if (parser.getIntValue() > JsonExport.VERSION) {
+                        throw new NewerException();
+                    }
+                }
+                case "documents" -> each(parser, item -> documents.add(document(item)));
+                case "ledger" -> each(parser, item -> actions.add(new Operation.Post(codec.fromJson(item, LedgerAction.class))));
+                case "blobs" -> each(parser, item -> blobs.add(new Operation.AddBlob(blob(item))));
+                default -> parser.skipChildren();
+            }
+        }
+    }
+
+    private interface Item {
+        void take(Json.Obj item);
+    }
+
+    private static void each(JsonParser parser, Item item) throws IOException {
+        if (parser.currentToken() != JsonToken.START_ARRAY) {
+            throw new MalformedException("a list is missing");
+        }
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            if (parser.currentToken() == null || !(JsonTrees.read(parser) instanceof Json.Obj object)) {
+                throw new MalformedException("an item of a list is not an object");
+            }
+            item.take(object);
+        }
+    }
+
+    private static Operation document(Json.Obj item) {
+        var ref = new DocRef(text(item, "owner"), text(item, "type"), UUID.fromString(text(item, "id")));
+        int version = item.number("typeVersion").map(n -> n.intValueExact()).orElse(1);
+        if (!(item.get("body").orElse(Json.NULL) instanceof Json.Obj body)) {
+            throw new MalformedException("a document has no body: " + ref);
+        }
+        return new Operation.PutRaw(new RawDocument(ref, version, body));
+    }
+
+    private static Blob blob(Json.Obj item) {
+        byte[] bytes = Base64.getDecoder().decode(text(item, "bytes"));
+        return new Blob(text(item, "hash"), text(item, "mediaType"), bytes);
+    }
+
+    private static String text(Json.Obj item, String field) {
+        return item.text(field).orElseThrow(() -> new MalformedException("'" + field + "' is missing"));
+    }
+}

@@ -1,0 +1,117 @@
+package org.glintery.records;
+
+import java.sql.SQLException;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Refusal;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.ledger.LedgerAction;
+
+/**
+ * The rules of the ledger, one action at a time. An id said again with the same content counts once.
+ * Whether a bag or a piece has a document is not asked: the ledger knows no other types. Writer thread only.
+ */
+final class LedgerBook {
+    private final Names names;
+    private final LedgerMemory memory;
+    private final ActionWords words;
+    private final EffectRules rules;
+    private final RowSource rows;
+
+    /** Reads rows that are on disk. */
+    interface RowSource {
+        MovementRow row(long sequence) throws SQLException;
+    }
+
+    LedgerBook(Names names, LedgerMemory memory, RowSource rows) {
+        this.names = names;
+        this.memory = memory;
+        this.words = new ActionWords(names);
+        this.rules = new EffectRules(names);
+        this.rows = rows;
+    }
+
+    /** Books an action on the draft, or says why not. */
+    Optional<Refusal> post(LedgerAction action, Draft draft) throws SQLException {
+        MovementRow known = known(action.id(), draft);
+        if (known != null) {
+            UUID reversedId = known.reverses() == 0 ? null : row(known.reverses(), draft).id();
+            return words.same(action, known, sequence -> reversedId) ? Optional.empty() : Optional.of(Refusals.idReused());
+        }
+        try {
+            if (action instanceof LedgerAction.Reversal reversal) {
+                return reverse(reversal, draft);
+            }
+            return action instanceof LedgerAction.Movement movement ? move(movement, draft)
+                    : stocktake((LedgerAction.Stocktake) action, draft);
+        } catch (ArithmeticException e) {
+            return Optional.of(Refusals.overflow());
+        }
+    }
+
+    private Optional<Refusal> move(LedgerAction.Movement movement, Draft draft) {
+        Optional<Refusal> refusal = rules.check(movement, draft.balances());
+        return refusal.isPresent() ? refusal : book(movement, rules.of(movement, draft.balances()), 0, draft);
+    }
+
+    private Optional<Refusal> stocktake(LedgerAction.Stocktake stocktake, Draft draft) {
+        Optional<Refusal> refusal = rules.check(stocktake);
+        return refusal.isPresent() ? refusal : book(stocktake, rules.of(stocktake, draft.balances()), 0, draft);
+    }
+
+    private Optional<Refusal> reverse(LedgerAction.Reversal reversal, Draft draft) throws SQLException {
+        MovementRow target = known(reversal.reverses(), draft);
+        if (target == null) {
+            return Optional.of(Refusals.unknownMovement());
+        }
+        if (memory.isReversed(target.sequence()) || draft.reversedHere(target.sequence())) {
+            return Optional.of(Refusals.alreadyReversed());
+        }
+        Effect effect = rules.inverse(target.effect(), draft.balances());
+        return book(reversal, effect, target.sequence(), draft);
+    }
+
+    private Optional<Refusal> book(LedgerAction action, Effect effect, long reverses, Draft draft) {
+        Optional<Refusal> refusal = rules.enough(effect, draft.balances());
+        if (refusal.isPresent()) {
+            return refusal;
+        }
+        BalanceMap after = apply(effect, draft.balances());
+        long sequence = memory.last() + draft.movements().size() + 1;
+        draft.book(new RowMaking(names, draft).row(action, effect, sequence, reverses), after);
+        draft.flow().moved(
+                effect.drill(),
+                names.spots().value(effect.from()),
+                names.spots().value(effect.to()),
+                effect.count());
+        return Optional.empty();
+    }
+
+    private BalanceMap apply(Effect effect, BalanceMap before) {
+        Balance from = before.at(effect.from(), effect.drill())
+                .plus(Math.negateExact(effect.count()), effect.fromVariance(), effect.fromUncounted());
+        BalanceMap half = before.with(effect.from(), effect.drill(), from, inTheHouse(effect.from()));
+        Balance to = half.at(effect.to(), effect.drill())
+                .plus(effect.count(), effect.toVariance(), effect.toUncounted());
+        return half.with(effect.to(), effect.drill(), to, inTheHouse(effect.to()));
+    }
+
+    private boolean inTheHouse(int spot) {
+        return names.spots().value(spot).inTheHouse();
+    }
+
+    private MovementRow known(UUID id, Draft draft) throws SQLException {
+        MovementRow here = draft.booked(id);
+        if (here != null) {
+            return here;
+        }
+        int sequence = memory.ids().find(id);
+        return sequence == 0 ? null : rows.row(sequence);
+    }
+
+    private MovementRow row(long sequence, Draft draft) throws SQLException {
+        return sequence > memory.last()
+                ? draft.movements().get(Math.toIntExact(sequence - memory.last() - 1))
+                : rows.row(sequence);
+    }
+}

@@ -1,0 +1,65 @@
+package org.glintery.records;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.function.Function;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.Spot;
+
+/** Keeps the numbered names: drills as JSON, spots and texts as they are. Writer thread. */
+final class NameTables {
+    private final Names names;
+    private final JacksonCodec codec;
+
+    NameTables(Names names, JacksonCodec codec) {
+        this.names = names;
+        this.codec = codec;
+    }
+
+    void load(Connection connection) throws SQLException {
+        load(connection, "drill", names.drills(), text -> codec.fromJson(codec.parse(text), Drill.class));
+        load(connection, "spot", names.spots(), Spot::parse);
+        load(connection, "text", names.texts(), Function.identity());
+    }
+
+    /** Writes the names that are not on disk yet. Says nothing of them being saved: the commit may fail. */
+    void write(Connection connection) throws SQLException {
+        write(connection, "drill", names.drills(), drill -> codec.compact(codec.toJson(drill)));
+        write(connection, "spot", names.spots(), Spot::toString);
+        write(connection, "text", names.texts(), Function.identity());
+    }
+
+    void committed() {
+        names.drills().savedUpTo(names.drills().size());
+        names.spots().savedUpTo(names.spots().size());
+        names.texts().savedUpTo(names.texts().size());
+    }
+
+    private static <T> void load(
+            Connection connection, String table, NumberedNames<T> into, Function<String, T> read) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("select body from " + table + " order by no");
+                ResultSet rows = select.executeQuery()) {
+            while (rows.next()) {
+                into.number(read.apply(rows.getString(1)));
+            }
+        }
+        into.savedUpTo(into.size());
+    }
+
+    private static <T> void write(
+            Connection connection, String table, NumberedNames<T> from, Function<T, String> text) throws SQLException {
+        if (from.firstUnsaved() == from.size()) {
+            return;
+        }
+        try (PreparedStatement insert = connection.prepareStatement("insert into " + table + " values(?, ?)")) {
+            for (int number = from.firstUnsaved(); number < from.size(); number++) {
+                insert.setInt(1, number);
+                insert.setString(2, text.apply(from.value(number)));
+                insert.addBatch();
+            }
+            insert.executeBatch();
+        }
+    }
+}

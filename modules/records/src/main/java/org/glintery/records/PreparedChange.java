@@ -1,0 +1,63 @@
+package org.glintery.records;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.glintery.api.Json;
+import org.glintery.api.MalformedException;
+import org.glintery.api.ledger.LedgerAction;
+import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.DocRef;
+import org.glintery.api.workshop.Operation;
+import org.glintery.api.workshop.Precondition;
+
+/**
+ * A change with its records turned into JSON already: that runs their accessors, which are other modules' code, and so
+ * happens on the caller's thread.
+ *
+ * @param trusted whether reservations are taken as they come: an import brings the shortages of its own workshop along
+ */
+record PreparedChange(
+        UUID id, String sentence, List<Precondition> preconditions, List<Step> steps, boolean trusted) {
+
+    /** One operation. */
+    sealed interface Step {
+        /** @param record null when the body is taken as it is */
+        record Put(DocRef ref, int typeVersion, Json.Obj body, Class<?> record) implements Step {}
+
+        record Remove(DocRef ref) implements Step {}
+
+        record Post(LedgerAction action) implements Step {}
+
+        record AddBlob(Blob blob) implements Step {}
+    }
+
+    /** @throws MalformedException when a record can't be written as JSON */
+    static PreparedChange of(ChangeSet change, JacksonCodec codec, boolean trusted) {
+        List<Step> steps = new ArrayList<>(change.operations().size());
+        for (Operation operation : change.operations()) {
+            steps.add(step(operation, codec));
+        }
+        return new PreparedChange(change.id(), change.sentence(), change.preconditions(), steps, trusted);
+    }
+
+    private static Step step(Operation operation, JacksonCodec codec) {
+        if (operation instanceof Operation.Put<?> put) {
+            if (!(codec.toJson(put.value()) instanceof Json.Obj body)) {
+                throw new MalformedException("a document must be a record");
+            }
+            return new Step.Put(put.type().ref(put.id()), put.type().version(), body, put.type().record());
+        }
+        if (operation instanceof Operation.PutRaw raw) {
+            return new Step.Put(raw.document().ref(), raw.document().typeVersion(), raw.document().body(), null);
+        }
+        if (operation instanceof Operation.Remove remove) {
+            return new Step.Remove(remove.ref());
+        }
+        if (operation instanceof Operation.Post post) {
+            return new Step.Post(post.action());
+        }
+        return new Step.AddBlob(((Operation.AddBlob) operation).blob());
+    }
+}

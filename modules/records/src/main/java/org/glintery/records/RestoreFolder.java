@@ -1,0 +1,149 @@
+package org.glintery.records;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.DigestOutputStream;
+import java.security.MessageDigest;
+import java.util.HashSet;
+import java.util.HexFormat;
+import java.util.Set;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
+import org.glintery.api.Json;
+import org.glintery.api.MalformedException;
+import org.glintery.api.Refusal;
+import org.openide.util.NbBundle.Messages;
+
+/**
+ * Lays the parts of a backup out in a folder. Only what the manifest names is written, under names of our own making,
+ * no more bytes than it says, and each part's hash must be right.
+ */
+@Messages({
+    "restore-not-a-backup=This file is not a backup of a workshop. Nothing was restored.",
+    "restore-newer=This backup was written by a newer Glintery. Nothing was restored; update Glintery.",
+    "# {0} - part of the backup",
+    "restore-damaged=This backup is damaged ({0}). Nothing was restored; try an older backup.",
+    "restore-no-room=There is not enough room on the disk for what this backup holds. Nothing was restored."
+})
+final class RestoreFolder {
+    private static final int MOST_MANIFEST_BYTES = 32 << 20;
+
+    private final Path folder;
+    private final JacksonCodec codec;
+
+    RestoreFolder(Path folder, JacksonCodec codec) {
+        this.folder = folder;
+        this.codec = codec;
+    }
+
+    /** Why a backup was not laid out. */
+    static final class NotRestored extends Exception {
+        private static final long serialVersionUID = 1L;
+        private final transient Refusal refusal;
+
+        NotRestored(String code, String text) {
+            super(text);
+            this.refusal = new Refusal(code, text);
+        }
+
+        Refusal refusal() {
+            return refusal;
+        }
+    }
+
+    void layOut(Path backup) throws NotRestored, IOException {
+        try (var zip = new ZipFile(backup.toFile())) {
+            BackupManifest manifest = manifest(zip);
+            long total = manifest.parts().stream().mapToLong(BackupManifest.Part::bytes).sum();
+            if (total > Files.getFileStore(folder).getUsableSpace()) {
+                throw new NotRestored("disk-full", Bundle.restore_no_room());
+            }
+            Set<String> seen = new HashSet<>();
+            for (BackupManifest.Part part : manifest.parts()) {
+                if (!seen.add(part.name())) {
+                    throw damaged(part.name());
+                }
+                extract(zip, part);
+            }
+            if (!seen.contains(BackupManifest.DATABASE)) {
+                throw damaged(BackupManifest.DATABASE);
+            }
+        } catch (ZipException e) {
+            throw new NotRestored("not-a-backup", Bundle.restore_not_a_backup());
+        }
+    }
+
+    private BackupManifest manifest(ZipFile zip) throws NotRestored, IOException {
+        ZipEntry entry = zip.getEntry(BackupManifest.NAME);
+        if (entry == null) {
+            throw new NotRestored("not-a-backup", Bundle.restore_not_a_backup());
+        }
+        try (InputStream in = zip.getInputStream(entry)) {
+            byte[] bytes = in.readNBytes(MOST_MANIFEST_BYTES);
+            Json json = codec.parse(new String(bytes, StandardCharsets.UTF_8));
+            BackupManifest manifest = codec.fromJson(json, BackupManifest.class);
+            if (!manifest.format().equals(BackupManifest.FORMAT)) {
+                throw new NotRestored("not-a-backup", Bundle.restore_not_a_backup());
+            }
+            if (manifest.version() > BackupManifest.VERSION || manifest.schema() > Schema.VERSION) {
+                throw new NotRestored("newer", Bundle.restore_newer());
+            }
+            return manifest;
+        } catch (MalformedException e) {
+            throw new NotRestored("not-a-backup", Bundle.restore_not_a_backup());
+        }
+    }
+
+    private void extract(ZipFile zip, BackupManifest.Part part) throws NotRestored, IOException {
+        ZipEntry entry = zip.getEntry(part.name());
+        if (entry == null) {
+            throw damaged(part.name());
+        }
+        MessageDigest digest = PackedBody.sha256();
+        try (InputStream in = zip.getInputStream(entry);
+                OutputStream out = new DigestOutputStream(target(part), digest)) {
+            byte[] some = new byte[1 << 16];
+            long left = part.bytes();
+            for (int length = in.read(some); length >= 0; length = in.read(some)) {
+                left -= length;
+                if (left < 0) {
+                    throw damaged(part.name());
+                }
+                out.write(some, 0, length);
+            }
+            if (left != 0) {
+                throw damaged(part.name());
+            }
+        } catch (ZipException | java.io.EOFException e) {
+            throw damaged(part.name());
+        }
+        if (!HexFormat.of().formatHex(digest.digest()).equals(part.sha256())) {
+            throw damaged(part.name());
+        }
+    }
+
+    /** Where a part goes: readable copies are only checked, and a name of any other form is refused. */
+    private OutputStream target(BackupManifest.Part part) throws NotRestored, IOException {
+        String name = part.name();
+        if (name.equals(BackupManifest.README) || name.equals(BackupManifest.EXPORT)) {
+            return OutputStream.nullOutputStream();
+        }
+        if (name.equals(BackupManifest.DATABASE)) {
+            return Files.newOutputStream(folder.resolve(Database.FILE));
+        }
+        if (name.matches(BackupManifest.PICTURES + "[0-9a-f]{64}")) {
+            Path pictures = Files.createDirectories(folder.resolve(BlobFolder.NAME));
+            return Files.newOutputStream(pictures.resolve(name.substring(BackupManifest.PICTURES.length())));
+        }
+        throw damaged("an unexpected part");
+    }
+
+    private static NotRestored damaged(String what) {
+        return new NotRestored("damaged", Bundle.restore_damaged(what));
+    }
+}

@@ -1,0 +1,72 @@
+package org.glintery.records;
+
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+
+/** The one schema and its migrations: element {@code i} brings version {@code i} to {@code i + 1}. Writer thread. */
+final class Schema {
+    /** The version this program writes. */
+    static final int VERSION = migrations().size();
+
+    private Schema() {}
+
+    private static List<List<String>> migrations() {
+        return List.of(List.of(
+                "create table meta(name varchar primary key, content varchar not null)",
+                "create table drill(no int primary key, body varchar not null)",
+                "create table spot(no int primary key, body varchar not null)",
+                "create table text(no int primary key, body varchar not null)",
+                "create table document(no int primary key, owner int not null, type int not null,"
+                        + " id_high bigint not null, id_low bigint not null, type_version int not null,"
+                        + " version int not null, body varbinary)",
+                "create table document_log(change bigint not null, place int not null, no int not null,"
+                        + " type_version int not null, body varbinary, after_hash binary(32),"
+                        + " primary key(change, place))",
+                "create table movement(seq bigint primary key, id_high bigint not null, id_low bigint not null,"
+                        + " kind tinyint not null, drill int not null, from_spot int not null, to_spot int not null,"
+                        + " quantity bigint not null, from_variance bigint not null, from_uncounted int not null,"
+                        + " to_variance bigint not null, to_uncounted int not null, lot int not null,"
+                        + " basis tinyint not null, said bigint not null, uncertainty bigint not null,"
+                        + " reason int not null, happened int not null, recorded bigint not null,"
+                        + " reverses bigint not null, change bigint not null)",
+                "create table change(seq bigint primary key, id_high bigint not null, id_low bigint not null,"
+                        + " sentence varchar not null, recorded bigint not null, kind tinyint not null,"
+                        + " undoes bigint not null, first_movement bigint not null, movements int not null)",
+                "create table blob(hash varchar primary key, media_type varchar not null, size bigint not null)",
+                "create table blob_log(change bigint not null, place int not null, hash varchar not null,"
+                        + " media_type varchar not null, size bigint not null, added boolean not null,"
+                        + " primary key(change, place))"));
+    }
+
+    /** The version a database holds, 0 for an empty one. */
+    static int version(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            try (ResultSet tables = statement.executeQuery(
+                    "select count(*) from information_schema.tables where table_name = 'META'")) {
+                tables.next();
+                if (tables.getInt(1) == 0) {
+                    return 0;
+                }
+            }
+            try (ResultSet rows = statement.executeQuery("select content from meta where name = 'schema'")) {
+                return rows.next() ? Integer.parseInt(rows.getString(1)) : 0;
+            }
+        }
+    }
+
+    /** Brings a database up to {@link #VERSION}, in one transaction. */
+    static void migrate(Connection connection, int from) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            for (List<String> step : migrations().subList(from, VERSION)) {
+                for (String sql : step) {
+                    statement.execute(sql);
+                }
+            }
+            statement.execute("merge into meta key(name) values('schema', '" + VERSION + "')");
+        }
+        connection.commit();
+    }
+}

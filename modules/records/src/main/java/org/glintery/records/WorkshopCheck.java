@@ -1,0 +1,103 @@
+package org.glintery.records;
+
+import java.io.IOException;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.glintery.api.GlinteryException;
+import org.glintery.api.MalformedException;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.Workshop;
+import org.pcollections.IntTreePMap;
+
+/** Compares what is in memory with what is on disk. Repairs nothing. Writer thread. */
+final class WorkshopCheck {
+    private final Tables tables;
+    private final Names names;
+    private final JacksonCodec codec;
+    private final BlobFolder blobs;
+    private final List<String> problems = new ArrayList<>();
+
+    WorkshopCheck(Tables tables, Names names, JacksonCodec codec, BlobFolder blobs) {
+        this.tables = tables;
+        this.names = names;
+        this.codec = codec;
+        this.blobs = blobs;
+    }
+
+    Workshop.CheckReport run(State state) throws SQLException {
+        var memory = new LedgerMemory(64);
+        var scan = new BalanceScan(memory);
+        tables.movements().scan(scan);
+        compare(state.balances(), scan.balances(names.spots()));
+        if (memory.ids().size() != memory.last()) {
+            problems.add("The ledger has " + memory.last() + " entries but " + memory.ids().size() + " ids.");
+        }
+        documents(state);
+        state.blobs().values().forEach(this::blob);
+        return new Workshop.CheckReport(
+                state.documents().count(), memory.last(), state.blobs().size(), problems);
+    }
+
+    private void compare(BalanceMap seen, BalanceMap added) {
+        seen.bySpot().forEach((spot, row) -> row.forEach((drill, balance) -> same(spot, drill, balance, added)));
+        added.bySpot().forEach((spot, row) -> row.forEach((drill, balance) -> {
+            if (seen.at(spot, drill).isZero()) {
+                same(spot, drill, Balance.ZERO, added);
+            }
+            boolean inside = !names.spots().value(spot).isBoundary();
+            if (inside && balance.count() < 0) {
+                problems.add("Less than nothing of " + names.drills().value(drill).words() + " lies in "
+                        + names.spots().value(spot) + ".");
+            }
+        }));
+        for (Map.Entry<Integer, IntTreePMap<Balance>> drill : seen.byDrill().entrySet()) {
+            drill.getValue().forEach((spot, balance) -> same(spot, drill.getKey(), balance, seen));
+        }
+    }
+
+    private void same(int spot, int drill, Balance balance, BalanceMap other) {
+        if (!other.at(spot, drill).equals(balance)) {
+            problems.add("The balance of " + names.drills().value(drill).words() + " in "
+                    + names.spots().value(spot) + " is " + balance + ", the ledger adds up to "
+                    + other.at(spot, drill) + ".");
+        }
+    }
+
+    private void documents(State state) throws SQLException {
+        Documents onDisk = tables.documents().load();
+        if (onDisk.count() != state.documents().count()) {
+            problems.add("There are " + onDisk.count() + " documents on disk and "
+                    + state.documents().count() + " in memory.");
+        }
+        onDisk.present().forEach(document -> {
+            try {
+                document.body(codec);
+            } catch (MalformedException e) {
+                problems.add("The document " + document.ref() + " can't be read: " + e.getMessage());
+            } catch (GlinteryException e) {
+                problems.add("The document " + document.ref() + " is damaged.");
+            }
+            Optional<Document> known = state.documents().find(document.ref());
+            if (known.isEmpty() || known.get().version() != document.version()) {
+                problems.add("The document " + document.ref() + " is not the one in memory.");
+            }
+        });
+    }
+
+    private void blob(KeptBlob blob) {
+        try {
+            Optional<byte[]> bytes = blobs.read(blob.hash());
+            if (bytes.isEmpty()) {
+                problems.add("The picture " + blob.hash() + " is missing.");
+            } else if (!Blob.hash(bytes.get()).equals(blob.hash())) {
+                problems.add("The picture " + blob.hash() + " was changed or damaged.");
+            }
+        } catch (IOException e) {
+            problems.add("The picture " + blob.hash() + " can't be read.");
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package org.glintery.records;
+
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.TimeUnit;
+import org.glintery.api.GlinteryException;
+
+/** The one thread that owns the database. Nobody interrupts it: an interrupt in a write would close the file. */
+final class WriterThread implements AutoCloseable {
+    private final ExecutorService thread = Executors.newSingleThreadExecutor(work -> {
+        var made = new Thread(work, "workshop writer");
+        made.setDaemon(true);
+        return made;
+    });
+
+    /** Thrown when the workshop was closed before. */
+    static final class ClosedException extends GlinteryException {
+        private static final long serialVersionUID = 1L;
+
+        ClosedException() {
+            super("the workshop was closed");
+        }
+    }
+
+    /** Runs on the writer thread and waits, also when the caller is interrupted. */
+    <T> T call(Callable<T> work) {
+        offTheEventThread();
+        Future<T> future;
+        try {
+            future = thread.submit(work);
+        } catch (RejectedExecutionException e) {
+            throw new ClosedException();
+        }
+        boolean interrupted = false;
+        try {
+            while (true) {
+                try {
+                    return future.get();
+                } catch (InterruptedException e) {
+                    interrupted = true;
+                } catch (ExecutionException e) {
+                    if (e.getCause() instanceof RuntimeException cause) {
+                        throw cause;
+                    }
+                    throw new GlinteryException("the workshop's files could not be used", e.getCause());
+                }
+            }
+        } finally {
+            if (interrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    /** By the thread's name, so that a headless run loads no window classes. */
+    static void offTheEventThread() {
+        if (Thread.currentThread().getName().startsWith("AWT-EventQueue")) {
+            throw new IllegalStateException("disk work on the event thread");
+        }
+    }
+
+    boolean isClosed() {
+        return thread.isShutdown();
+    }
+
+    @Override
+    public void close() {
+        thread.shutdown();
+        boolean ended = false;
+        while (!ended) {
+            try {
+                ended = thread.awaitTermination(1, TimeUnit.MINUTES);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return;
+            }
+        }
+    }
+}

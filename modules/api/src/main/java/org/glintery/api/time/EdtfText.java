@@ -1,6 +1,5 @@
 package org.glintery.api.time;
 
-import java.time.LocalDate;
 import java.util.Locale;
 
 /** Numbers as the format writes them. */
@@ -15,9 +14,5 @@ final class EdtfText {
     /** Four digits, with a sign before the year 0. */
     static String year(int year) {
         return (year < 0 ? "-" : "") + String.format(Locale.ROOT, "%04d", Math.abs(year));
-    }
-
-    static String day(LocalDate day) {
-        return year(day.getYear()) + "-" + two(day.getMonthValue()) + "-" + two(day.getDayOfMonth());
     }
 }

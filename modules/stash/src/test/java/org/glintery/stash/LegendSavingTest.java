@@ -1,0 +1,97 @@
+package org.glintery.stash;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.glintery.stash.WorkshopInFolder.T1;
+import static org.glintery.stash.WorkshopInFolder.T2;
+import static org.glintery.stash.WorkshopInFolder.line;
+import static org.glintery.stash.WorkshopInFolder.refusal;
+import static org.glintery.stash.WorkshopInFolder.silent;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
+import java.util.UUID;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.stash.Legend;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class LegendSavingTest {
+
+    private WorkshopInFolder shop;
+
+    @BeforeEach
+    void open(@TempDir Path folder) {
+        shop = WorkshopInFolder.at(folder);
+    }
+
+    @AfterEach
+    void close() {
+        shop.close();
+    }
+
+    @Test
+    void booksOnlyTheNewLine_whenTypingGoesOn() {
+        UUID piece = shop.shelve("Rope-walk", line("A", T1, 180, 200));
+        shop.apply(shop.stash()
+                .saveLegend(shop.view(), piece, List.of(line("A", T1, 180, 200), line("B", T2, 50, 60))));
+
+        Spot bag = shop.bagNamed("Rope-walk");
+        assertThat(shop.count(bag, T1)).isEqualTo(200);
+        assertThat(shop.count(bag, T2)).isEqualTo(60);
+    }
+
+    @Test
+    void booksTheFirstLines_whenTheLegendIsTypedAfterShelving() {
+        UUID piece = shop.shelve("Rope-walk");
+        shop.apply(shop.stash().saveLegend(shop.view(), piece, List.of(line("A", T1, 180, 200))));
+
+        assertThat(shop.count(shop.bagNamed("Rope-walk"), T1)).isEqualTo(200);
+        assertThat(shop.view().reserved(T1)).isEqualTo(200);
+    }
+
+    @Test
+    void booksTheCorrectionAsLost_asFarAsDrillsAreThere() {
+        UUID piece = shop.shelve("Rope-walk", line("A", T1, 180, 200));
+        Spot elsewhere = shop.bag("spare", T1, 0);
+        shop.apply(shop.stash()
+                .move(shop.view(), DrillMovesTest.request(T1, shop.bagNamed("Rope-walk"), elsewhere, 150, false)));
+        shop.apply(shop.stash().saveLegend(shop.view(), piece, List.of(line("A", T1, 180, 100))));
+
+        assertThat(shop.count(shop.bagNamed("Rope-walk"), T1)).isZero();
+        assertThat(shop.count(elsewhere, T1)).isEqualTo(150);
+        assertThat(shop.view().reserved(T1)).isEqualTo(100);
+    }
+
+    @Test
+    void replacesWhatWasNotCounted_whenTheAmountIsToldAtLast() {
+        UUID piece = shop.shelve("Rope-walk", silent("A", T1));
+        shop.apply(shop.stash().saveLegend(shop.view(), piece, List.of(line("A", T1, 180, 200))));
+
+        assertThat(shop.view().balance(shop.bagNamed("Rope-walk"), T1)).isEqualTo(new Balance(200, 0, 0));
+        assertThat(shop.view().reserved(T1)).isEqualTo(200);
+    }
+
+    @Test
+    void bringsTheReservationBack_whenACodeIsWrittenAgain() {
+        UUID piece = shop.shelve("Rope-walk", line("A", T1, 180, 200));
+        shop.apply(shop.stash().saveLegend(shop.view(), piece, List.of()));
+        assertThat(shop.view().reserved(T1)).isZero();
+        shop.apply(shop.stash().saveLegend(shop.view(), piece, List.of(line("A", T1, 180, 200))));
+
+        assertThat(shop.view().reserved(T1)).isEqualTo(200);
+        assertThat(shop.view().inTheHouse(T1)).isEqualTo(200);
+    }
+
+    @Test
+    void refusesATableThatIsNoLegend_andKeepsTheOld() {
+        UUID piece = shop.shelve("Rope-walk", line("A", T1, 180, 200));
+        var million = Collections.nCopies(1_000_000, line("A", T1, 1, 1));
+
+        assertThat(refusal(shop.stash().saveLegend(shop.view(), piece, million)).code()).isEqualTo("too-long");
+        assertThat(Legend.of(shop.view(), piece).lines()).hasSize(1);
+    }
+}

@@ -1,0 +1,57 @@
+package org.glintery.stash.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.glintery.stash.WorkshopInFolder.T1;
+import static org.glintery.stash.WorkshopInFolder.refusal;
+
+import org.glintery.api.ledger.Amount;
+import org.glintery.api.stash.LegendLine;
+import org.junit.jupiter.api.Test;
+
+class TypedLineTest {
+
+    private static LegendLine line(String needed, String supplied) {
+        return new TypedLine("A", " T9 ", needed, supplied).understood(T1).orThrow();
+    }
+
+    @Test
+    void takesTheKindOfDrillFromTheOneBefore() {
+        assertThat(line("", "").drill().code()).isEqualTo("T9");
+        assertThat(line("", "").drill().sameKindAs(T1)).isTrue();
+    }
+
+    @Test
+    void leavesEmptyFieldsUnknown() {
+        assertThat(line("", "").needed()).isEmpty();
+        assertThat(line("", "").supplied()).isEqualTo(Amount.unknown());
+    }
+
+    @Test
+    void understandsThousands_howeverTheyAreSetApart() {
+        for (String typed : new String[] {"1240", "1 240", "1,240", "1.240", "1\u2009240", "1'240"}) {
+            assertThat(line(typed, "").needed()).as(typed).contains(1240L);
+        }
+    }
+
+    @Test
+    void understandsBagsAndRoughAmounts() {
+        assertThat(line("", "2 bags").bags()).contains(2);
+        assertThat(line("", "2 bags").supplied().known()).isFalse();
+        assertThat(line("", "about 200").supplied()).isEqualTo(Amount.rough(200, 20));
+        assertThat(line("", "250").supplied()).isEqualTo(Amount.counted(250));
+    }
+
+    @Test
+    void givesBackWhatWasTyped() {
+        for (String supplied : new String[] {"", "1 bag", "2 bags", "about 200", "250"}) {
+            assertThat(TypedLine.of(line("10", supplied)).supplied()).isEqualTo(supplied);
+        }
+    }
+
+    @Test
+    void refusesWhatIsNoNumber_andALineWithoutACode() {
+        assertThat(refusal(new TypedLine("A", "T1", "lots", "").understood(T1)).text())
+                .isEqualTo("'lots' is not a number of drills.");
+        assertThat(refusal(new TypedLine("A", " ", "1", "").understood(T1)).code()).isEqualTo("no-code");
+    }
+}

@@ -1,0 +1,143 @@
+package org.glintery.stash.verbs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.glintery.stash.WorkshopInFolder.T1;
+import static org.glintery.stash.WorkshopInFolder.line;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.glintery.api.ledger.Coating;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.Shape;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.stash.WorkshopInFolder;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DrillVerbsTest {
+
+    private WorkshopInFolder shop;
+
+    @BeforeEach
+    void open(@TempDir Path folder) {
+        shop = WorkshopInFolder.at(folder);
+    }
+
+    @AfterEach
+    void close() {
+        shop.close();
+    }
+
+    private FakeCall call() {
+        return new FakeCall(shop.workshop());
+    }
+
+    private VerbResult move(String code, String from, String to, String count) {
+        return new DrillsMoveVerb()
+                .run(call().with("code", code).with("from", from).with("to", to).with("count", count));
+    }
+
+    private static String text(VerbResult result) {
+        assertThat(result).isInstanceOf(VerbResult.Said.class);
+        return ((VerbResult.Said) result).text();
+    }
+
+    @Test
+    void moveMakesTheBagThatIsNamedFirst_andSaysWhatItDid() {
+        assertThat(text(move("T1", "supplier", "bag:b1", "12")))
+                .isEqualTo("Moved 12 of own T1, round 2.8 mm from a supplier to bag b1.");
+        assertThat(shop.count(shop.bagNamed("b1"), T1)).isEqualTo(12);
+    }
+
+    @Test
+    void moveIsRefused_whenTooFewAreThere() {
+        move("T1", "supplier", "bag:b1", "12");
+
+        assertThat(move("T1", "bag:b1", "bag:b2", "13")).isInstanceOf(VerbResult.Refused.class);
+        assertThat(shop.count(shop.bagNamed("b1"), T1)).isEqualTo(12);
+    }
+
+    @Test
+    void moveIsWrongUsage_whenASpotOrNumberCanNotBeUnderstood() {
+        assertThat(move("T1", "nowhere", "bag:b1", "12")).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(move("T1", "supplier", "canvas:Unknown", "12")).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(move("T1", "supplier", "bag:b1", "-3")).isInstanceOf(VerbResult.WrongUsage.class);
+    }
+
+    @Test
+    void moveAsksWhichDrill_whenSeveralHaveTheCode() {
+        Drill metallic = new Drill(
+                Shape.ROUND, 280, T1.body(), Coating.METALLIC, Optional.empty(), "own", "T1");
+        shop.bag("b1", T1, 5);
+        shop.bag("b2", metallic, 5);
+
+        VerbResult unclear = move("T1", "supplier", "bag:b3", "1");
+        assertThat(unclear).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(((VerbResult.WrongUsage) unclear).text()).contains("own T1, round 2.8 mm, metallic");
+        // the bag it comes from settles it
+        move("T1", "bag:b2", "bag:b3", "2");
+        assertThat(shop.count(shop.bagNamed("b3"), metallic)).isEqualTo(2);
+    }
+
+    @Test
+    void findTellsWhereADrillLies() {
+        move("T1", "supplier", "bag:b1", "12");
+
+        assertThat(text(new DrillsFindVerb().run(call().with("text", "t1")))).contains("own T1").contains("bag b1: 12");
+    }
+
+    @Test
+    void stocktakePinsTheAmount() {
+        move("T1", "supplier", "bag:b1", "12");
+        VerbResult counted = new DrillsStocktakeVerb()
+                .run(call().with("code", "T1").with("spot", "bag:b1").with("count", "9"));
+
+        assertThat(text(counted)).isEqualTo("There are 9 of own T1, round 2.8 mm in bag b1; 12 were booked.");
+    }
+
+    @Test
+    void ledgerPrintsEveryMovementWithItsId() {
+        move("T1", "supplier", "bag:b1", "12");
+        move("T1", "bag:b1", "bag:b2", "2");
+        FakeCall call = call();
+        new DrillsLedgerVerb().run(call);
+
+        assertThat(call.lines).hasSize(2);
+        assertThat(call.lines.get(1)).containsPattern("[0-9a-f-]{36}").contains("bag:b1 -> bag:b2");
+    }
+
+    @Test
+    void postPrintsBareIds_andRefusedLinesAsJson() throws IOException {
+        String id = "11111111-2222-3333-4444-555555555555";
+        String line = "{\"id\":\"" + id + "\",\"drill\":{\"shape\":\"round\",\"code\":\"T1\"},\"from\":\"supplier\","
+                + "\"to\":\"bag:b1\",\"count\":12}\nnonsense\n";
+        FakeCall call = call().with("file", "-").reading(line.getBytes(StandardCharsets.UTF_8));
+        VerbResult result = new DrillsPostVerb().run(call);
+
+        assertThat(result).isEqualTo(new VerbResult.Streamed(true));
+        assertThat(call.lines.get(0)).isEqualTo(id);
+        assertThat(call.lines.get(1)).startsWith("{\"line\":2,\"refused\":{\"code\":\"malformed\"");
+    }
+
+    @Test
+    void pieceShowTellsWhatIsMissing() {
+        shop.shelve("Rope-walk", line("A", T1, 500, 200));
+
+        assertThat(text(new PieceShowVerb().run(call().with("piece", "rope-walk"))))
+                .startsWith("Rope-walk, shelved")
+                .contains("300");
+    }
+
+    @Test
+    void pieceShowOffersCandidates_whenTheNameIsAmbiguous() {
+        shop.shelve("Rope-walk");
+        shop.shelve("Rope locker");
+        VerbResult result = new PieceShowVerb().run(call().with("piece", "rope"));
+
+        assertThat(((VerbResult.WrongUsage) result).candidates()).hasSize(2);
+    }
+}

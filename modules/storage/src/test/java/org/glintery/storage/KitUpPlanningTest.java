@@ -1,0 +1,180 @@
+package org.glintery.storage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.glintery.storage.WorkshopInFolder.drill;
+import static org.glintery.storage.WorkshopInFolder.refusal;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.api.storage.KitUp;
+import org.glintery.api.storage.Storage.KitUpPlan;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Settings;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class KitUpPlanningTest {
+
+    private WorkshopInFolder shop;
+
+    @BeforeEach
+    void open(@TempDir Path folder) {
+        shop = WorkshopInFolder.at(folder);
+    }
+
+    @AfterEach
+    void close() {
+        shop.close();
+    }
+
+    private KitUpPlan plan(UUID piece, UUID holder) {
+        return shop.storage().planKitUp(shop.view(), piece, holder, Optional.empty()).orThrow();
+    }
+
+    @Test
+    void putsSymbolsInOrder_onePocketEach() {
+        UUID piece = shop.piece("Rope-walk", 200, 100);
+        UUID holder = shop.holder("Case A", 4, Optional.of(500L));
+        shop.kitUp(piece, holder);
+
+        assertThat(KitUp.of(shop.view(), piece).orElseThrow().seats())
+                .containsExactly(
+                        new KitUp.Seat("A", drill(1), shop.pocket(holder, 0)),
+                        new KitUp.Seat("B", drill(2), shop.pocket(holder, 1)));
+        assertThat(shop.count(shop.pocket(holder, 0), drill(1))).isEqualTo(200);
+        assertThat(shop.view().contents(shop.bagNamed("Rope-walk"))).isEmpty();
+    }
+
+    @Test
+    void splitsADrill_onlyWhereThePocketIsTooSmall() {
+        UUID piece = shop.piece("Rope-walk", 250, 40);
+        UUID holder = shop.holder("Case A", 4, Optional.of(100L));
+        KitUpPlan plan = plan(piece, holder);
+        shop.apply(Result.ok(plan.change()));
+
+        assertThat(plan.pockets()).isEqualTo(4);
+        assertThat(shop.count(shop.pocket(holder, 0), drill(1))).isEqualTo(100);
+        assertThat(shop.count(shop.pocket(holder, 2), drill(1))).isEqualTo(50);
+        assertThat(shop.count(shop.pocket(holder, 3), drill(2))).isEqualTo(40);
+    }
+
+    @Test
+    void leavesInABagWhatFindsNoRoom_andSaysWhich() {
+        UUID piece = shop.piece("Rope-walk", 250, 40);
+        UUID holder = shop.holder("Case A", 2, Optional.of(100L));
+        List<String> warnings = shop.kitUp(piece, holder);
+
+        assertThat(warnings).containsExactly("Case A has no room for all of it. In bags: A.");
+        assertThat(shop.count(shop.bagNamed("Rope-walk"), drill(1))).isEqualTo(150);
+        assertThat(KitUp.of(shop.view(), piece).orElseThrow().seats())
+                .contains(new KitUp.Seat("A", drill(1), shop.bagNamed("Rope-walk")));
+    }
+
+    @Test
+    void carriesTheUncertaintyAlong_andLeavesNoneBehind() {
+        UUID piece = shop.piece("Rope-walk", Amount.rough(400, 20));
+        UUID holder = shop.holder("Case A", 1, Optional.empty());
+        shop.kitUp(piece, holder);
+
+        assertThat(shop.view().balance(shop.pocket(holder, 0), drill(1))).isEqualTo(new Balance(400, 400, 0));
+        assertThat(shop.view().contents(shop.bagNamed("Rope-walk"))).isEmpty();
+    }
+
+    @Test
+    void movesDrillsNobodyCounted_asTheyAre() {
+        UUID piece = shop.piece("Rope-walk", Amount.unknown());
+        UUID holder = shop.holder("Case A", 1, Optional.of(100L));
+        shop.kitUp(piece, holder);
+
+        assertThat(shop.view().balance(shop.pocket(holder, 0), drill(1))).isEqualTo(new Balance(0, 0, 1));
+    }
+
+    @Test
+    void fetchesWhatIsMissing_fromLeftoversThatAreFree() {
+        UUID piece = shop.piece("Rope-walk", 100);
+        LegendLine line = Legend.of(shop.view(), piece).lines().get(0);
+        LegendLine asksMore = new LegendLine(
+                line.symbol(), line.drill(), Optional.of(130L), line.supplied(), Optional.empty(), line.extras());
+        shop.apply(Result.ok(ChangeSet.named("Ask more")
+                .put(Legend.TYPE, piece, new Legend(List.of(asksMore)))
+                .build()));
+        Spot leftovers = shop.bag("leftovers");
+        shop.move(drill(1), Spot.SUPPLIER, leftovers, 80);
+        UUID holder = shop.holder("Case A", 1, Optional.empty());
+        shop.kitUp(piece, holder);
+
+        assertThat(shop.count(shop.pocket(holder, 0), drill(1))).isEqualTo(130);
+        assertThat(shop.count(leftovers, drill(1))).isEqualTo(50);
+    }
+
+    @Test
+    void passesOverPocketsThatAreInUse() {
+        UUID holder = shop.holder("Case A", 2, Optional.empty());
+        shop.move(drill(9), Spot.SUPPLIER, shop.pocket(holder, 0), 5);
+        UUID piece = shop.piece("Rope-walk", 100);
+        shop.kitUp(piece, holder);
+
+        assertThat(shop.count(shop.pocket(holder, 1), drill(1))).isEqualTo(100);
+    }
+
+    @Test
+    void dealsPocketsByWhatIsNeeded_whenOnlyTheBookIsKept() {
+        UUID piece = shop.piece("Rope-walk", 0, 0);
+        Legend legend = Legend.of(shop.view(), piece);
+        List<LegendLine> needs = legend.lines().stream()
+                .map(l -> new LegendLine(
+                        l.symbol(), l.drill(), Optional.of(150L), Amount.unknown(), Optional.empty(), l.extras()))
+                .toList();
+        shop.apply(Result.ok(ChangeSet.named("Only the book")
+                .put(Settings.TYPE, Settings.ID, new Settings(Settings.Depth.ONLY_THE_BOOK, "EUR", false))
+                .put(Legend.TYPE, piece, new Legend(needs))
+                .build()));
+        UUID holder = shop.holder("Case A", 4, Optional.of(100L));
+        shop.kitUp(piece, holder);
+
+        assertThat(KitUp.of(shop.view(), piece).orElseThrow().seats())
+                .extracting(KitUp.Seat::symbol)
+                .containsExactly("A", "A", "B", "B");
+        assertThat(shop.view().spots()).isEmpty();
+    }
+
+    @Test
+    void refusesAPieceThatIsKittedUpAlready() {
+        UUID piece = shop.piece("Rope-walk", 100);
+        UUID holder = shop.holder("Case A", 2, Optional.empty());
+        shop.kitUp(piece, holder);
+
+        assertThat(refusal(shop.storage().planKitUp(shop.view(), piece, holder, Optional.empty())).text())
+                .startsWith("Rope-walk is kitted up in Case A already.");
+    }
+
+    @Test
+    void refusesAHolderWithoutAnEmptyPocket() {
+        UUID holder = shop.holder("Case A", 1, Optional.empty());
+        shop.kitUp(shop.piece("Crane", 10), holder);
+        UUID piece = shop.piece("Rope-walk", 100);
+
+        assertThat(refusal(shop.storage().planKitUp(shop.view(), piece, holder, Optional.empty())).code())
+                .isEqualTo("no-pocket");
+    }
+
+    @Test
+    void isRefused_whenSomethingMovedSinceThePlanWasShown() {
+        UUID piece = shop.piece("Rope-walk", 100);
+        UUID holder = shop.holder("Case A", 1, Optional.empty());
+        KitUpPlan plan = plan(piece, holder);
+        shop.move(drill(1), Spot.SUPPLIER, shop.bagNamed("Rope-walk"), 1);
+
+        assertThat(refusal(shop.workshop().apply(plan.change())).code()).isEqualTo("out-of-date");
+    }
+}

@@ -5,13 +5,14 @@ final class Spelling {
 
     private Spelling() {}
 
-    /** At most one slip in three letters, by Levenshtein's distance (Soviet Physics Doklady 10(8):707-710, 1966). */
+    /** At most one slip in three letters. */
     static boolean near(String wanted, String written) {
         int longer = Math.max(wanted.length(), written.length());
         return distance(wanted, written) <= Math.max(1, longer / 3);
     }
 
-    private static int distance(String a, String b) {
+    /** Letters to add, drop or exchange: Levenshtein, Soviet Physics Doklady 10(8):707-710, 1966. */
+    static int distance(String a, String b) {
         int[] row = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {
             row[j] = j;

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.glintery.api.verb.Verb;
 
 /** The verbs that are there, and the names of ours that could be. Immutable. */
@@ -44,18 +43,16 @@ final class VerbCatalogue {
                 .findFirst();
     }
 
-    /** Verbs that may have been meant: of the same first word, else written nearly so. */
+    /** Verbs that may have been meant, the likeliest first: of the same first word, or written nearly so. */
     List<String> near(List<String> words) {
         String one = words.get(0);
         String two = String.join(" ", words.subList(0, Math.min(2, words.size())));
-        Stream<String> sameFirst =
-                verbs.stream().map(Verb::name).filter(name -> name.split(" ")[0].equals(one));
-        Stream<String> nearly = verbs.stream().map(Verb::name).filter(name -> isNear(name, one, two));
-        return Stream.concat(nearly, sameFirst).distinct().limit(MOST_NEAR).toList();
-    }
-
-    private static boolean isNear(String name, String one, String two) {
-        return Spelling.near(name, two) || Spelling.near(name, one) || Spelling.near(name.split(" ")[0], one);
+        return verbs.stream()
+                .map(Verb::name)
+                .filter(name -> Spelling.near(name, two) || Spelling.near(name.split(" ")[0], one))
+                .sorted(Comparator.comparingInt(name -> Spelling.distance(name, two)))
+                .limit(MOST_NEAR)
+                .toList();
     }
 
     private static boolean begins(List<String> words, String name) {

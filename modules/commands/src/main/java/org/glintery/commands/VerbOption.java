@@ -49,7 +49,7 @@ public final class VerbOption extends OptionProcessor {
                     only(JsonCodec.class),
                     Clock.systemDefaultZone(),
                     env.getCurrentDirectory().toPath().toAbsolutePath(),
-                    Path.of(System.getProperty("user.home")),
+                    home(),
                     System.getenv(),
                     env.getInputStream());
             VerbCatalogue verbs = new VerbCatalogue(Lookup.getDefault().lookupAll(Verb.class), KnownVerbs.ours());
@@ -58,6 +58,11 @@ public final class VerbOption extends OptionProcessor {
             terminal.aside(new FaultLog(Optional.empty()).keep(e, "glintery-do"));
             return Ending.FAULT;
         }
+    }
+
+    /** As the shell has it; Java asks the list of users instead, which a caller can't change. */
+    private static Path home() {
+        return Path.of(Optional.ofNullable(System.getenv("HOME")).orElseGet(() -> System.getProperty("user.home")));
     }
 
     private static CallWords words(String file) throws IOException {

@@ -1,0 +1,175 @@
+package org.glintery.application;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.jar.JarFile;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The arrows between the modules, as DESIGN gives them, held on the jars that are shipped. */
+class ArchitectureTest {
+
+    private static final String OURS = "org.glintery..";
+
+    /** Module to the least number of classes it must have been scanned with: none is looked at by mistake. */
+    private static final Map<String, Integer> LEAST_CLASSES = Map.ofEntries(
+            Map.entry("api", 80),
+            Map.entry("colour", 10),
+            Map.entry("planning", 5),
+            Map.entry("records", 30),
+            Map.entry("exchange", 10),
+            Map.entry("workbench", 100),
+            Map.entry("stash", 40),
+            Map.entry("activework", 15),
+            Map.entry("finishes", 10),
+            Map.entry("storage", 25),
+            Map.entry("framing", 10),
+            Map.entry("commands", 30),
+            Map.entry("demo", 10));
+
+    private static final Map<String, Set<String>> MAY_USE = Map.ofEntries(
+            Map.entry("api", Set.of()),
+            Map.entry("colour", Set.of()),
+            Map.entry("planning", Set.of()),
+            Map.entry("records", Set.of("api")),
+            Map.entry("exchange", Set.of("api")),
+            Map.entry("workbench", Set.of("api", "colour")),
+            Map.entry("stash", Set.of("api", "workbench", "colour", "planning")),
+            Map.entry("activework", Set.of("api", "workbench", "colour", "planning")),
+            Map.entry("finishes", Set.of("api", "workbench", "colour", "planning")),
+            Map.entry("storage", Set.of("api", "workbench", "colour", "planning")),
+            Map.entry("framing", Set.of("api", "workbench", "colour", "planning")),
+            Map.entry("commands", Set.of("api")),
+            Map.entry("demo", Set.of("api")));
+
+    private static final Set<String> MAY_EXPORT = Set.of("api", "colour", "planning", "workbench");
+
+    private static final Map<String, JavaClasses> CLASSES = scanned();
+
+    @Test
+    void sawTheClassesOfEveryModule() {
+        assertThat(Jars.modules()).containsExactlyInAnyOrderElementsOf(LEAST_CLASSES.keySet());
+        LEAST_CLASSES.forEach((module, least) -> assertThat(CLASSES.get(module).size())
+                .as("classes of %s", module)
+                .isGreaterThanOrEqualTo(least));
+    }
+
+    @Test
+    void keepsTheArrowsBetweenModules() {
+        MAY_USE.forEach((module, others) -> {
+            String[] allowed = Stream.concat(Stream.of(module), others.stream())
+                    .map(name -> "org.glintery." + name + "..")
+                    .toArray(String[]::new);
+            noClasses()
+                    .should()
+                    .dependOnClassesThat(resideInAnyPackage(OURS).and(resideOutsideOfPackages(allowed)))
+                    .because(module + " may use only " + others)
+                    .check(CLASSES.get(module));
+        });
+    }
+
+    @Test
+    void keepsScreensDatabasesAndJacksonOutOfTheApi() {
+        classes()
+                .should()
+                .onlyDependOnClassesThat(resideInAnyPackage(
+                        "java.lang..", "java.io..", "java.math..", "java.net..", "java.nio..", "java.security..",
+                        "java.text..", "java.time..", "java.util..", "org.glintery.api..", "org.openide.util.."))
+                .check(CLASSES.get("api"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"colour", "planning"})
+    void keepsSciencesFreeOfThePlatform(String module) {
+        noClasses().should().dependOnClassesThat(resideInAnyPackage("org.openide..", "org.netbeans..", "javax.swing.."))
+                .check(CLASSES.get(module));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"stash", "activework", "finishes", "storage", "framing"})
+    void keepsServicesAndVerbsFreeOfScreens(String feature) {
+        noClasses()
+                .that(not(resideInAnyPackage("org.glintery." + feature + ".ui..")))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(
+                        "javax.swing..", "java.awt..", "org.openide.windows..",
+                        "org.openide.awt.."))
+                .check(CLASSES.get(feature));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"records", "exchange", "commands"})
+    void keepsScreensOutOfTheDepths(String module) {
+        noClasses().should().dependOnClassesThat(resideInAnyPackage("javax.swing..", "org.openide.windows.."))
+                .check(CLASSES.get(module));
+    }
+
+    @Test
+    void hasOneHomeForTheDatabase() {
+        CLASSES.forEach((module, classes) -> {
+            if (!module.equals("records")) {
+                noClasses().should().dependOnClassesThat(resideInAnyPackage("java.sql..", "javax.sql..", "org.h2.."))
+                        .check(classes);
+            }
+        });
+    }
+
+    @Test
+    void hasNoCyclesBetweenPackagesOfAModule() {
+        CLASSES.forEach((module, classes) -> slices().matching("org.glintery." + module + "(**)")
+                .should()
+                .beFreeOfCycles()
+                .allowEmptyShould(true)
+                .check(classes));
+    }
+
+    @Test
+    void exportsPackagesOfTheAgreedModulesOnly() throws IOException {
+        for (String module : CLASSES.keySet()) {
+            try (JarFile jar = new JarFile(Jars.of(module).toFile())) {
+                String exported = jar.getManifest().getMainAttributes().getValue("OpenIDE-Module-Public-Packages");
+                boolean exports = exported != null && !exported.strip().equals("-");
+                assertThat(exports).as("%s exports %s", module, exported).isEqualTo(MAY_EXPORT.contains(module));
+            }
+        }
+    }
+
+    @Test
+    void namesSayHowOrWhat() {
+        List<String> vague = CLASSES.values().stream()
+                .flatMap(classes -> classes.stream())
+                .map(JavaClass::getSimpleName)
+                .filter(name -> name.matches(".*(Impl|Manager|Helper|Helpers|Util|Utils)"))
+                .toList();
+        assertThat(vague).isEmpty();
+    }
+
+    private static Map<String, JavaClasses> scanned() {
+        Map<String, JavaClasses> scanned = new TreeMap<>();
+        for (String module : LEAST_CLASSES.keySet()) {
+            try (JarFile jar = new JarFile(Jars.of(module).toFile())) {
+                scanned.put(module, new ClassFileImporter().importJar(jar));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return scanned;
+    }
+}

@@ -1,0 +1,35 @@
+package org.glintery.application;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The jars of our modules in the packaged application. */
+final class Jars {
+
+    private static final Path MODULES = GlinteryDo.HOME.resolve("glintery/modules");
+    private static final String PREFIX = "org-glintery-";
+
+    private Jars() {}
+
+    static Path of(String module) {
+        return MODULES.resolve(PREFIX + module + ".jar");
+    }
+
+    /** Our modules that hold classes of ours: neither wrappers nor the branding. */
+    static List<String> modules() {
+        try (Stream<Path> files = Files.list(MODULES)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.startsWith(PREFIX) && name.endsWith(".jar"))
+                    .map(name -> name.substring(PREFIX.length(), name.length() - 4))
+                    .filter(name -> !name.startsWith("lib-") && !name.equals("branding"))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

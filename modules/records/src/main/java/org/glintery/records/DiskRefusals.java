@@ -10,7 +10,7 @@ import org.openide.util.NbBundle.Messages;
 /** What to say when the disk would not. */
 @Messages({
     "disk-full=The disk is full. Nothing was changed; make room and try again.",
-    "disk-read-only=This folder can''t be written to. Nothing was changed; choose another folder or ask for the right to write.",
+    "disk-read-only=This folder can't be written to. Nothing was changed; choose another folder or ask for the right to write.",
     "# {0} - the system's words",
     "disk-failed=The disk could not be used ({0}). Nothing was changed.",
     "disk-closed=The workshop had to be closed because of it: close it and open it again."

@@ -45,7 +45,7 @@ final class LegendImport {
         }
     }
 
-    @Messages("LegendImport.noReader=Legends can''t be read because bringing kits in is switched off.")
+    @Messages("LegendImport.noReader=Legends can't be read because bringing kits in is switched off.")
     private void read(Function<LegendReader, Result<Reading>> read, Assumed assumed, boolean hasLines) {
         Optional<LegendReader> reader = desk.workshop().find(LegendReader.class);
         if (reader.isEmpty()) {
@@ -65,7 +65,7 @@ final class LegendImport {
         "LegendImport.title=What was understood",
         "# {0} - how many",
         "LegendImport.take=Take in {0,choice,1#one line|1<{0} lines}",
-        "LegendImport.badRows=Some rows can''t be taken in. Put them right in the file and read it again. Nothing was changed."
+        "LegendImport.badRows=Some rows can't be taken in. Put them right in the file and read it again. Nothing was changed."
     })
     private void offer(Reading reading, Assumed assumed, boolean hasLines) {
         LegendPreview preview = new LegendPreview(reading, hasLines);

@@ -37,7 +37,7 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
         return understood(kind, Map.of());
     }
 
-    @Messages("TypedLine.noCode=A line needs the drill''s code, or a name of your own for it.")
+    @Messages("TypedLine.noCode=A line needs the drill's code, or a name of your own for it.")
     Result<LegendLine> understood(Drill kind, Map<String, String> extras) {
         if (code.isBlank()) {
             return Result.refused("no-code", Bundle.TypedLine_noCode());

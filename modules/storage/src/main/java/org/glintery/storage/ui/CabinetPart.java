@@ -165,7 +165,7 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
         bags.light(spots, searching);
     }
 
-    @Messages("CabinetPart.noStash=Drills can''t be moved because the stash is switched off.")
+    @Messages("CabinetPart.noStash=Drills can't be moved because the stash is switched off.")
     private void move(Spot from, Spot to) {
         Optional<Stash> stash = desk.workshop().find(Stash.class);
         if (stash.isEmpty()) {

@@ -31,8 +31,12 @@ record Ran(int code, String out, String err) {
     /** Exit 1 or 2 with a sentence for people and no trace of our insides. */
     Ran refused(int expectedCode, String... words) {
         assertThat(code).as("%s%s", out, err).isEqualTo(expectedCode);
-        assertThat(out + err).contains(words).doesNotContain("Exception", "\tat ", "null");
-        assertThat((out + err).strip()).isNotEmpty();
+        String said = out + err;
+        assertThat(said.strip()).isNotEmpty();
+        assertThat(said).doesNotContain("Exception", "\tat ", "null");
+        for (String word : words) {
+            assertThat(said).contains(word);
+        }
         return this;
     }
 

@@ -3,6 +3,7 @@ package org.glintery.commands.workshop;
 import java.util.Currency;
 import java.util.Locale;
 import java.util.Optional;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Verb;
@@ -37,25 +38,30 @@ public final class WorkshopNewVerb extends WorkshopVerb {
         if (currency.isPresent() && !isCurrency(currency.get())) {
             return VerbResult.wrongUsage("'" + currency.get() + "' is not a currency of ISO 4217, such as EUR.");
         }
-        Depth depth = call.flag("only-the-book") ? Depth.ONLY_THE_BOOK : Depth.DRILLS_AS_WELL;
-        Settings settings = new Settings(depth, currency.orElse(Settings.USUAL.currency()), false);
         Result<Workshop> made = call.workshops().create(call.workshopFolder());
         if (made instanceof Result.Refused<Workshop> no) {
             return VerbResult.refused(no.refusal());
         }
         Result.Ok<Workshop> ok = (Result.Ok<Workshop>) made;
         ok.warnings().forEach(call::say);
+        Depth depth = call.flag("only-the-book") ? Depth.ONLY_THE_BOOK : Depth.DRILLS_AS_WELL;
+        Settings settings = new Settings(depth, currency.orElse(Settings.USUAL.currency()), false);
         try (Workshop workshop = ok.value()) {
-            Result<Applied> applied = workshop.apply(ChangeSet.named("Set the workshop up")
-                    .create(Settings.TYPE, Settings.ID, settings)
-                    .build());
-            if (applied instanceof Result.Refused<Applied> no) {
-                return VerbResult.refused(no.refusal());
-            }
+            // nothing is written that was not chosen: an empty workshop can take an import
+            Optional<Refusal> refusal = settings.equals(Settings.USUAL) ? Optional.empty() : choose(workshop, settings);
             String folder = workshop.folder().toString();
-            return VerbResult.said(
-                    new Made(folder, settings.depth(), settings.currency()), "Made a workshop in " + folder + ".");
+            return refusal.map(VerbResult::refused)
+                    .orElseGet(() -> VerbResult.said(
+                            new Made(folder, settings.depth(), settings.currency()),
+                            "Made a workshop in " + folder + "."));
         }
+    }
+
+    private static Optional<Refusal> choose(Workshop workshop, Settings settings) {
+        Result<Applied> applied = workshop.apply(ChangeSet.named("Set the workshop up")
+                .create(Settings.TYPE, Settings.ID, settings)
+                .build());
+        return applied instanceof Result.Refused<Applied> no ? Optional.of(no.refusal()) : Optional.empty();
     }
 
     private static boolean isCurrency(String code) {

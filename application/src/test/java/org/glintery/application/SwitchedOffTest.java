@@ -1,0 +1,162 @@
+package org.glintery.application;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.TestInstance.Lifecycle;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Each feature switched off in the platform's own way: the others go on, its verbs say so, its data stay. */
+@TestInstance(Lifecycle.PER_CLASS)
+class SwitchedOffTest {
+
+    /** A feature with one of its verbs. */
+    private record Feature(String name, String... verb) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    private static final List<Feature> FEATURES = List.of(
+            new Feature("stash", "kit", "list"),
+            new Feature("activework", "bench", "forecast", "Net loft"),
+            new Feature("finishes", "finish", "list"),
+            new Feature("storage", "holder", "list"),
+            new Feature("framing", "piece", "frame", "Net loft"));
+
+    private static final String LAUNCHER = GlinteryDo.HOME.resolve("bin/glintery").toString();
+    private static final int START_S = 60;
+
+    private Path folder;
+    private JsonNode contents;
+
+    static Stream<Feature> features() {
+        return FEATURES.stream();
+    }
+
+    @BeforeAll
+    void switchOff(@TempDir Path scratch) throws IOException {
+        folder = scratch;
+        GlinteryDo glinteryDo = GlinteryDo.in(folder).with("GLINTERY_WORKSHOP", "all");
+        glinteryDo.run("workshop", "new").done();
+        glinteryDo.run("kit", "add", "--title", "Net loft").done();
+        glinteryDo.run("holder", "add", "Case A").done();
+        glinteryDo.withInput(Posts.lines(3), "drills", "post", "-").done();
+        contents = exported(glinteryDo);
+        List<CompletableFuture<Ran>> disabling = new ArrayList<>();
+        for (Feature feature : FEATURES) {
+            copy(folder.resolve("all"), folder.resolve("without-" + feature.name()));
+            // side by side: the platform idles for a quarter of a minute after an option without an end of its own
+            Process process = glinteryDo.start(command(
+                    feature, "--nogui", "-J-Djava.awt.headless=true", "--modules", "--direct-disable",
+                    "org.glintery." + feature.name()));
+            disabling.add(CompletableFuture.supplyAsync(() -> GlinteryDo.finish(process, "")));
+        }
+        disabling.forEach(ran -> ran.join().done());
+    }
+
+    @ParameterizedTest
+    @MethodSource("features")
+    void itsVerbsSayThatItIsOff(Feature feature) {
+        without(feature).run(feature.verb()).refused(2, "The " + feature.name() + " feature is switched off.");
+    }
+
+    @ParameterizedTest
+    @MethodSource("features")
+    void theOthersGoOn_andItsDataStay(Feature feature) {
+        GlinteryDo glinteryDo = without(feature);
+        List<String> names = new ArrayList<>();
+        glinteryDo.run("--help", "--json").done().json().get("features").forEach(f -> names.add(f.get("name").asText()));
+        FEATURES.forEach(other -> assertThat(names.contains(other.name())).isEqualTo(!other.equals(feature)));
+        Feature other = feature.name().equals("stash") ? FEATURES.get(3) : FEATURES.get(0);
+        assertThat(glinteryDo.run(other.verb()).done().out()).contains(other.name().equals("stash") ? "Net loft" : "Case A");
+        assertThat(exported(glinteryDo)).isEqualTo(contents);
+    }
+
+    @ParameterizedTest
+    @MethodSource("features")
+    void theWindowOpensAllTheSame(Feature feature) throws Exception {
+        String display = System.getenv("DISPLAY");
+        assumeTrue(display != null && !display.isBlank(), "no display");
+        GlinteryDo glinteryDo = without(feature).with("DISPLAY", display);
+        Process process = glinteryDo.start(command(
+                feature, "-J-Dglintery.workshop=" + folder.resolve("without-" + feature.name())));
+        try {
+            String title = "without-" + feature.name() + " - Glintery";
+            long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(START_S);
+            boolean shown = false;
+            while (!shown && System.nanoTime() < end && process.isAlive()) {
+                shown = windows(glinteryDo).contains(title);
+            }
+            assertThat(shown).as("a window called %s", title).isTrue();
+        } finally {
+            process.descendants().forEach(ProcessHandle::destroyForcibly);
+            process.destroyForcibly();
+            process.waitFor();
+        }
+        assertThat(Files.readString(userDirectory(feature).resolve("var/log/messages.log")))
+                .doesNotContain("WARNING [org.glintery", "SEVERE [org.glintery");
+    }
+
+    private static String windows(GlinteryDo glinteryDo) {
+        return GlinteryDo.finish(glinteryDo.start(List.of("xwininfo", "-root", "-tree")), "").done().out();
+    }
+
+    private List<String> command(Feature feature, String... more) {
+        List<String> command = new ArrayList<>(List.of(
+                LAUNCHER,
+                "--userdir", userDirectory(feature).toString(),
+                "--cachedir", folder.resolve("cache-" + feature.name()).toString(),
+                "--nosplash",
+                "-J-XX:TieredStopAtLevel=1",
+                "-J-XX:+UseSerialGC"));
+        command.addAll(List.of(more));
+        return command;
+    }
+
+    private Path userDirectory(Feature feature) {
+        return folder.resolve("user-" + feature.name());
+    }
+
+    private GlinteryDo without(Feature feature) {
+        Map<String, String> variables = new HashMap<>(GlinteryDo.in(folder).variables());
+        variables.put("GLINTERY_WORKSHOP", "without-" + feature.name());
+        variables.put("GLINTERY_USERDIR", userDirectory(feature).toString());
+        return new GlinteryDo(folder, variables, List.of());
+    }
+
+    private JsonNode exported(GlinteryDo glinteryDo) {
+        try {
+            Path file = Files.createTempDirectory(folder, "export").resolve("all.json");
+            glinteryDo.run("workshop", "export", file.toString()).done();
+            return Ran.parse(Files.readString(file)).get("documents");
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        Files.createDirectory(to);
+        try (Stream<Path> files = Files.list(from)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, to.resolve(file.getFileName()));
+            }
+        }
+    }
+}

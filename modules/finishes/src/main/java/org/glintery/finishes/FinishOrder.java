@@ -3,15 +3,14 @@ package org.glintery.finishes;
 import java.util.Comparator;
 import java.util.List;
 import org.glintery.api.finishes.Finish;
-import org.glintery.api.time.About;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
-/** The latest finish first; those whose date says nothing last, in the order they were written. Any thread. */
+/** The latest finish first; those without a date last, in the order they were written. Any thread. */
 final class FinishOrder {
 
     private static final Comparator<Stored<Finish>> LATEST_FIRST = Comparator.comparing(
-            finish -> finish.value().finishedOn().filter(FinishOrder::saysSomething),
+            finish -> finish.value().finishedOn(),
             (a, b) -> a.isPresent() && b.isPresent()
                     ? b.get().compareTo(a.get())
                     : Boolean.compare(b.isPresent(), a.isPresent()));
@@ -20,9 +19,5 @@ final class FinishOrder {
 
     static List<Stored<Finish>> latestFirst(View view) {
         return view.all(Finish.TYPE).stream().sorted(LATEST_FIRST).toList();
-    }
-
-    private static boolean saysSomething(About date) {
-        return date.earliest().isPresent() || date.latest().isPresent();
     }
 }

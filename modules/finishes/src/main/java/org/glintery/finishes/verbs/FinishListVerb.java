@@ -1,0 +1,80 @@
+package org.glintery.finishes.verbs;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.glintery.api.finishes.Finish;
+import org.glintery.api.finishes.Finish.Field;
+import org.glintery.api.time.About;
+import org.glintery.api.verb.Param;
+import org.glintery.api.verb.TextTable;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.api.workshop.Stored;
+import org.openide.util.lookup.ServiceProvider;
+
+/** {@code finish list}: all finishes, latest first, or those still to be written. */
+@ServiceProvider(service = Verb.class)
+public final class FinishListVerb implements Verb {
+
+    /** The finishes, latest first; those without a date last. */
+    public record FinishList(List<Line> finishes) {}
+
+    /** A finish in the list. @param later fields that are still to be written */
+    public record Line(
+            UUID piece, String title, Optional<About> finishedOn, Optional<Integer> score, Set<Field> later) {
+
+        static Line of(Stored<Finish> stored) {
+            Finish finish = stored.value();
+            return new Line(stored.id(), finish.title(), finish.finishedOn(), finish.score(), finish.later());
+        }
+    }
+
+    @Override
+    public String name() {
+        return "finish list";
+    }
+
+    @Override
+    public String summary() {
+        return "List the finishes, latest first";
+    }
+
+    @Override
+    public String feature() {
+        return "finishes";
+    }
+
+    @Override
+    public List<Param> params() {
+        return List.of(Param.flag("to-write", "only those with something left for later"));
+    }
+
+    @Override
+    public Class<? extends Record> answers() {
+        return FinishList.class;
+    }
+
+    @Override
+    public VerbResult run(VerbCall call) {
+        boolean onlyToWrite = call.flag("to-write");
+        List<Line> lines = FinishesOfCall.of(call).all(call.workshop().view()).stream()
+                .filter(finish -> !onlyToWrite || !finish.value().later().isEmpty())
+                .map(Line::of)
+                .toList();
+        TextTable table = new TextTable("Title", "Finished", "Score", "Still to be written", "Id");
+        lines.forEach(line -> table.row(
+                line.title(),
+                FinishWords.date(line.finishedOn()),
+                line.score().map(String::valueOf).orElse(""),
+                FinishWords.fields(line.later()),
+                line.piece()));
+        return VerbResult.said(new FinishList(lines), table.isEmpty() ? none(onlyToWrite) : table.toString());
+    }
+
+    private static String none(boolean onlyToWrite) {
+        return onlyToWrite ? "Nothing is left to be written." : "No finishes.";
+    }
+}

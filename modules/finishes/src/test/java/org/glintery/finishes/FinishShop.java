@@ -1,0 +1,137 @@
+package org.glintery.finishes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import javax.imageio.ImageIO;
+import org.glintery.api.Refusal;
+import org.glintery.api.Result;
+import org.glintery.api.finishes.Finish;
+import org.glintery.api.finishes.Finish.Field;
+import org.glintery.api.finishes.Finishes;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.stash.Standing;
+import org.glintery.api.time.About;
+import org.glintery.api.workshop.Applied;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.View;
+import org.glintery.api.workshop.Workshop;
+import org.glintery.api.workshop.Workshops;
+import org.openide.util.Lookup;
+
+/** A real workshop in a folder, with the steps that the tests of finishes share. */
+public final class FinishShop implements AutoCloseable {
+
+    public static final About MAY = About.on(LocalDate.of(2025, 5, 2));
+
+    private final Workshop workshop;
+    private final Finishes finishes;
+
+    private FinishShop(Workshop workshop) {
+        this.workshop = workshop;
+        this.finishes = workshop.find(Finishes.class).orElseThrow();
+    }
+
+    public static FinishShop at(Path folder) {
+        Workshops workshops = Lookup.getDefault().lookup(Workshops.class);
+        return new FinishShop(workshops.create(folder.resolve("workshop")).orThrow());
+    }
+
+    public Workshop workshop() {
+        return workshop;
+    }
+
+    public Finishes finishes() {
+        return finishes;
+    }
+
+    public View view() {
+        return workshop.view();
+    }
+
+    public static About about(String words) {
+        return About.said(words, LocalDate.of(2025, 5, 2)).orElseThrow();
+    }
+
+    /** Applies a change and gives its warnings. */
+    public List<String> apply(Result<ChangeSet> change) {
+        Result<Applied> applied = change.then(workshop::apply);
+        applied.orThrow();
+        return ((Result.Ok<Applied>) applied).warnings();
+    }
+
+    public static Refusal refusal(Result<?> result) {
+        assertThat(result).isInstanceOf(Result.Refused.class);
+        return ((Result.Refused<?>) result).refusal();
+    }
+
+    public UUID piece(String title, Standing standing) {
+        UUID id = UUID.randomUUID();
+        apply(Result.ok(ChangeSet.named("Add " + title)
+                .create(Piece.TYPE, id, Piece.titled(title, standing))
+                .build()));
+        return id;
+    }
+
+    /** Writes a finish of a title and a date alone. */
+    public UUID write(String title, Optional<About> finishedOn) {
+        UUID id = UUID.randomUUID();
+        apply(finishes.write(view(), id, Finish.titled(title, finishedOn), List.of()));
+        return id;
+    }
+
+    public Finish finish(UUID piece) {
+        return view().find(Finish.TYPE, piece).orElseThrow().value();
+    }
+
+    public Piece pieceOf(UUID id) {
+        return view().find(Piece.TYPE, id).orElseThrow().value();
+    }
+
+    public static Finish scored(String title, int score) {
+        Finish plain = Finish.titled(title, Optional.empty());
+        return new Finish(
+                title,
+                plain.startedOn(),
+                plain.finishedOn(),
+                Optional.of(score),
+                "",
+                "",
+                List.of(),
+                plain.where(),
+                plain.sealing(),
+                List.of(),
+                List.of(),
+                "",
+                Set.of());
+    }
+
+    public static Finish leavingAll(String title) {
+        return FinishFields.leaving(Finish.titled(title, Optional.empty()), EnumSet.allOf(Field.class));
+    }
+
+    public static byte[] png(int widthPx, int heightPx) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(new BufferedImage(widthPx, heightPx, BufferedImage.TYPE_INT_RGB), "png", out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toByteArray();
+    }
+
+    @Override
+    public void close() {
+        workshop.close();
+    }
+}

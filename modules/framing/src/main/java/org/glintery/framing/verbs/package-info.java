@@ -1,0 +1,2 @@
+/** The verb of framing: {@code piece frame}. */
+package org.glintery.framing.verbs;

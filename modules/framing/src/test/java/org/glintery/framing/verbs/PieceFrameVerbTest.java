@@ -1,0 +1,138 @@
+package org.glintery.framing.verbs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Result;
+import org.glintery.api.framing.FramePlan;
+import org.glintery.api.framing.FramePlan.Decision;
+import org.glintery.api.stash.Canvas;
+import org.glintery.api.stash.Standing;
+import org.glintery.api.storage.KeepingPlace;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.framing.FrameShop;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PieceFrameVerbTest {
+
+    private FrameShop shop;
+
+    @BeforeEach
+    void open(@TempDir Path folder) {
+        shop = FrameShop.at(folder);
+    }
+
+    @AfterEach
+    void close() {
+        shop.close();
+    }
+
+    private FakeCall call() {
+        return new FakeCall(shop.workshop()).with("piece", "Rope-walk");
+    }
+
+    private static VerbResult.Said said(FakeCall call) {
+        VerbResult result = new PieceFrameVerb().run(call);
+        assertThat(result).isInstanceOf(VerbResult.Said.class);
+        return (VerbResult.Said) result;
+    }
+
+    @Test
+    void recordsAFrame_andTellsItsRails() {
+        UUID piece = shop.made("Rope-walk", 400, 600);
+        VerbResult.Said said = said(call().flagged("frame")
+                .with("moulding-width", "30")
+                .with("lip", "6")
+                .with("rebate", "15")
+                .with("lives-at", "hall"));
+
+        // 400 + 3.2 + 2 (30 - 6) and 600 + 3.2 + 2 (30 - 6); their sum twice, and four cuts of 3 mm
+        assertThat(said.text())
+                .startsWith("Rope-walk: framed.")
+                .contains("Rails: 2 of 451.2 mm, 2 of 651.2 mm; 2216.8 mm in all")
+                .contains("Lives at: hall");
+        assertThat(shop.plan(piece).moulding()).isPresent();
+    }
+
+    @Test
+    void planOnlyRecordsNothing() {
+        UUID piece = shop.made("Rope-walk", 400, 600);
+        VerbResult.Said said = said(call().flagged("frame").flagged("plan-only").with("moulding-width", "30"));
+
+        assertThat(said.text()).contains("Nothing was recorded").contains("Rails:");
+        assertThat(shop.view().find(FramePlan.TYPE, piece)).isEmpty();
+    }
+
+    @Test
+    void notFramedNeedsNothingElse() {
+        UUID piece = shop.piece("Rope-walk", Standing.MADE, Canvas.NOT_SAID);
+
+        assertThat(said(call().flagged("not-framed")).text()).isEqualTo("Rope-walk: not framed.");
+        assertThat(shop.plan(piece).decision()).isEqualTo(Decision.NOT_FRAMED);
+    }
+
+    @Test
+    void laterOptionsKeepWhatWasDecidedBefore() {
+        UUID piece = shop.made("Rope-walk", 400, 600);
+        said(call().flagged("frame").with("moulding-width", "30").with("glazing", "acrylic"));
+        said(call().with("width", "410,5").with("lip", "5"));
+
+        FramePlan plan = shop.plan(piece);
+        assertThat(plan.decision()).isEqualTo(Decision.FRAMED);
+        assertThat(plan.artworkWidthMm()).contains(410.5);
+        assertThat(plan.moulding()).hasValueSatisfying(moulding -> {
+            assertThat(moulding.widthMm()).isEqualTo(30);
+            assertThat(moulding.lipMm()).isEqualTo(5);
+        });
+        assertThat(plan.glazing()).isEqualTo(FramePlan.Glazing.ACRYLIC_2_MM);
+    }
+
+    @Test
+    void showsThePlan_whenNothingElseIsSaid() {
+        shop.made("Rope-walk", 400, 600);
+        said(call().flagged("hanger"));
+        long revision = shop.view().revision();
+
+        assertThat(said(call()).text()).startsWith("Rope-walk: hanger.");
+        assertThat(shop.view().revision()).isEqualTo(revision);
+    }
+
+    @Test
+    void findsAKeepingPlaceByName() {
+        UUID piece = shop.made("Rope-walk", 400, 600);
+        UUID place = UUID.randomUUID();
+        shop.apply(Result.ok(ChangeSet.named("Add a place")
+                .create(KeepingPlace.TYPE, place, new KeepingPlace("North wall", Optional.empty(), ""))
+                .build()));
+
+        assertThat(said(call().flagged("not-framed").with("place", "north wall")).text())
+                .contains("Lives at: North wall");
+        assertThat(shop.plan(piece).place()).contains(place);
+        assertThat(new PieceFrameVerb().run(call().with("place", "cellar"))).isInstanceOf(VerbResult.WrongUsage.class);
+    }
+
+    @Test
+    void isWrongUsage_whenOptionsCanNotBeUnderstood() {
+        shop.made("Rope-walk", 400, 600);
+
+        assertThat(new PieceFrameVerb().run(call().flagged("frame").flagged("sleeve")))
+                .isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(new PieceFrameVerb().run(call().with("width", "wide"))).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(new PieceFrameVerb().run(call().with("lip", "5"))).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(new PieceFrameVerb().run(call().with("glazing", "ice"))).isInstanceOf(VerbResult.WrongUsage.class);
+    }
+
+    @Test
+    void tellsWhatIsMissing_andRecordsTheDecisionAllTheSame() {
+        UUID piece = shop.piece("Rope-walk", Standing.MADE, Canvas.NOT_SAID);
+
+        assertThat(said(call().flagged("frame")).text()).contains("The size is not known yet");
+        assertThat(shop.plan(piece).decision()).isEqualTo(Decision.FRAMED);
+    }
+}

@@ -1,0 +1,36 @@
+package org.glintery.activework;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Precondition;
+import org.glintery.api.workshop.View;
+
+/** Takes drills from spots without taking any twice in one change. Not safe for use by several threads. */
+final class Drawing {
+
+    private record From(Spot spot, Drill drill) {}
+
+    private final View view;
+    private final Map<From, Long> left = new HashMap<>();
+
+    Drawing(View view) {
+        this.view = view;
+    }
+
+    /** How many of those wanted are still there; the change stands only as long as the spot is as it was seen. */
+    long take(ChangeSet.Builder change, Spot spot, Drill drill, long wanted) {
+        From from = new From(spot, drill);
+        if (!left.containsKey(from)) {
+            Balance there = view.balance(spot, drill);
+            change.require(new Precondition.BalanceAt(spot, drill, there));
+            left.put(from, Math.max(0, there.count()));
+        }
+        long taken = Math.min(wanted, left.get(from));
+        left.put(from, left.get(from) - taken);
+        return taken;
+    }
+}

@@ -1,0 +1,101 @@
+package org.glintery.activework;
+
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.glintery.api.Refusal;
+import org.glintery.api.activework.Laid;
+import org.glintery.api.activework.Sitting;
+import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.api.workshop.View;
+
+/** Whether a sitting can have been as it is told. Any thread. */
+final class SittingCheck {
+
+    /** A sitting of more than a day is a typing error. */
+    static final int MOST_MINUTES = 1_440;
+
+    private final View view;
+
+    SittingCheck(View view) {
+        this.view = view;
+    }
+
+    Optional<Refusal> refusal(Sitting sitting) {
+        return minutes(sitting.minutes().orElse(0))
+                .or(() -> minutes(sitting.pausedMinutes()))
+                .or(() -> zone(sitting.zone()))
+                .or(() -> amounts(sitting.laid()))
+                .or(() -> symbols(sitting.piece(), sitting.laid().bySymbol()));
+    }
+
+    private static Optional<Refusal> minutes(int minutes) {
+        return minutes < 0 || minutes > MOST_MINUTES
+                ? refused("minutes", "A sitting lasts from 0 to 1440 minutes, not " + minutes + ".")
+                : Optional.empty();
+    }
+
+    private static Optional<Refusal> zone(Optional<String> zone) {
+        try {
+            zone.ifPresent(ZoneId::of);
+            return Optional.empty();
+        } catch (DateTimeException e) {
+            return refused("zone", "There is no time zone called '" + zone.orElseThrow() + "'.");
+        }
+    }
+
+    private static Optional<Refusal> amounts(Laid laid) {
+        double percent = laid.percent().orElse(0.0);
+        if (!(percent >= 0 && percent <= 100)) {
+            return refused("percent", "Between 0 and 100 percent of a piece can be laid, not " + percent + ".");
+        }
+        if (laid.sections().orElse(0) < 0) {
+            return refused("negative", "No sitting lays fewer than 0 sections.");
+        }
+        return count(laid.drills().orElse(0L))
+                .or(() -> laid.bySymbol().values().stream()
+                        .flatMap(count -> count(count).stream())
+                        .findFirst());
+    }
+
+    private static Optional<Refusal> count(long drills) {
+        if (drills < 0) {
+            return refused("negative", "No sitting lays fewer than 0 drills.");
+        }
+        return drills > Amount.MOST
+                ? refused("too-many", drills + " drills are more than anyone lays. Check the number.")
+                : Optional.empty();
+    }
+
+    private Optional<Refusal> symbols(UUID piece, Map<String, Long> bySymbol) {
+        Map<String, Set<Drill>> drills = Legend.of(view, piece).lines().stream()
+                .collect(Collectors.groupingBy(
+                        LegendLine::symbol, Collectors.mapping(LegendLine::drill, Collectors.toSet())));
+        return bySymbol.keySet().stream()
+                .flatMap(symbol -> symbol(symbol, drills.getOrDefault(symbol, Set.of())).stream())
+                .findFirst();
+    }
+
+    private static Optional<Refusal> symbol(String symbol, Set<Drill> drills) {
+        if (drills.isEmpty()) {
+            return refused("unknown-symbol", "The legend has no symbol '" + symbol + "'.");
+        }
+        return drills.size() > 1
+                ? refused(
+                        "ambiguous-symbol",
+                        "The symbol '" + symbol + "' stands for several drills in the legend. Correct the legend first,"
+                                + " or tell the drills without symbols.")
+                : Optional.empty();
+    }
+
+    private static Optional<Refusal> refused(String code, String text) {
+        return Optional.of(new Refusal(code, text + " Nothing was changed."));
+    }
+}

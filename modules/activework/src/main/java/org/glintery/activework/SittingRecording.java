@@ -1,0 +1,104 @@
+package org.glintery.activework;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Refusal;
+import org.glintery.api.Result;
+import org.glintery.api.activework.Sitting;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.stash.Standing;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Operation;
+import org.glintery.api.workshop.Settings;
+import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
+
+/** Records sittings and corrects them, the drills they name included. Any thread. */
+final class SittingRecording {
+
+    private final View view;
+    private final Bench bench;
+
+    SittingRecording(View view, Bench bench) {
+        this.view = view;
+        this.bench = bench;
+    }
+
+    Result<ChangeSet> record(UUID id, Sitting sitting) {
+        Optional<Stored<Piece>> piece = view.find(Piece.TYPE, sitting.piece());
+        if (piece.isEmpty()) {
+            return Bench.noPiece();
+        }
+        ChangeSet.Builder change = ChangeSet.named("Sit at " + piece.get().value().title())
+                .create(Sitting.TYPE, id, sitting);
+        return checked(sitting, piece.get().value())
+                .then(warnings -> book(change, sitting, piece.get().value(), Map.of(), warnings))
+                .then(sat -> ontoTheBench(sat, piece.get(), sitting));
+    }
+
+    Result<ChangeSet> edit(UUID id, Sitting sitting) {
+        Optional<Stored<Sitting>> old = view.find(Sitting.TYPE, id);
+        Optional<Stored<Piece>> piece = view.find(Piece.TYPE, sitting.piece());
+        if (old.isEmpty()) {
+            return Result.refused("no-sitting", "That sitting is no longer in the workshop. Nothing was changed.");
+        }
+        if (piece.isEmpty()) {
+            return Bench.noPiece();
+        }
+        if (!old.get().value().piece().equals(sitting.piece())) {
+            return Result.refused("other-piece", "A sitting stays with its piece. Nothing was changed.");
+        }
+        ChangeSet.Builder change = ChangeSet.named(
+                        "Edit a sitting at " + piece.get().value().title())
+                .replace(Sitting.TYPE, old.get(), sitting);
+        Map<String, Long> before = old.get().value().laid().bySymbol();
+        return checked(sitting, piece.get().value())
+                .then(warnings -> book(change, sitting, piece.get().value(), before, warnings));
+    }
+
+    private Result<List<String>> checked(Sitting sitting, Piece piece) {
+        Optional<Refusal> refusal = new SittingCheck(view).refusal(sitting);
+        return refusal.isPresent() ? Result.refused(refusal.get()) : Result.ok(sectionWarnings(sitting, piece));
+    }
+
+    private static List<String> sectionWarnings(Sitting sitting, Piece piece) {
+        int laid = sitting.laid().sections().orElse(0);
+        return piece.sections()
+                .filter(all -> laid > all)
+                .map(all -> List.of(piece.title() + " has " + all + " sections, and " + laid + " were said to be laid."))
+                .orElse(List.of());
+    }
+
+    /** A piece that is made had the rest of its drills booked when it was completed: more would count twice. */
+    private Result<ChangeSet> book(
+            ChangeSet.Builder change, Sitting sitting, Piece piece, Map<String, Long> before, List<String> warnings) {
+        List<String> all = new ArrayList<>(warnings);
+        if (Settings.keepsDrills(view) && piece.standing() != Standing.MADE && piece.standing() != Standing.LET_GO) {
+            SymbolBooking booking = new SymbolBooking(view, sitting.piece(), piece.title(), sitting.day());
+            all.addAll(booking.book(change, before, sitting.laid().bySymbol()));
+        }
+        return Result.ok(change.build(), all);
+    }
+
+    private Result<ChangeSet> ontoTheBench(ChangeSet sat, Stored<Piece> piece, Sitting sitting) {
+        return bench.comingOnto(view, piece, sitting.day())
+                .map(coming -> coming.then(change -> join(sat, change, piece.value(), sitting)))
+                .orElseGet(() -> Result.ok(sat));
+    }
+
+    /** Drills that only come into the house with this change can't be booked out of their bag in it as well. */
+    @Messages({
+        "# {0} - title",
+        "SittingRecording.notHere=The drills of {0} are not in the house yet, so none can be laid by symbol. Put the piece on the bench first. Nothing was changed."
+    })
+    private static Result<ChangeSet> join(ChangeSet sat, ChangeSet coming, Piece piece, Sitting sitting) {
+        boolean bringsDrills = coming.operations().stream().anyMatch(Operation.Post.class::isInstance);
+        return bringsDrills && !sitting.laid().bySymbol().isEmpty()
+                ? Result.refused("not-in-the-house", Bundle.SittingRecording_notHere(piece.title()))
+                : Result.ok(sat.join(coming));
+    }
+}

@@ -1,0 +1,78 @@
+package org.glintery.activework.verbs;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.activework.Completion;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.time.About;
+import org.glintery.api.verb.Param;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.api.verb.VerbSteps;
+import org.glintery.api.workshop.Stored;
+import org.openide.util.lookup.ServiceProvider;
+
+/** {@code bench complete}: the piece is made. */
+@ServiceProvider(service = Verb.class)
+public final class BenchCompleteVerb implements Verb {
+
+    private static final int MOST_SCORE = 5;
+
+    /** A piece that was completed. */
+    public record Completed(UUID piece, String title, About on, Optional<Integer> score) {}
+
+    @Override
+    public String name() {
+        return "bench complete";
+    }
+
+    @Override
+    public String summary() {
+        return "Complete a piece: book the last drills and begin its finish";
+    }
+
+    @Override
+    public String feature() {
+        return "activework";
+    }
+
+    @Override
+    public List<Param> params() {
+        return List.of(
+                Param.positional("piece", "PIECE", "its title or id"),
+                SaidOptions.ON,
+                Param.option("score", "N", "1 to 5"),
+                Param.option("comments", "TEXT", "what there is to say"));
+    }
+
+    @Override
+    public Class<? extends Record> answers() {
+        return Completed.class;
+    }
+
+    @Override
+    public VerbResult run(VerbCall call) {
+        return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> complete(call, piece));
+    }
+
+    private static VerbResult complete(VerbCall call, Stored<Piece> piece) {
+        SaidOptions said = new SaidOptions(call);
+        Completion completion = new Completion(
+                piece.id(),
+                said.on(),
+                said.number("score", MOST_SCORE),
+                call.value("comments").orElse("").strip());
+        if (said.misunderstood().isPresent()) {
+            return VerbResult.wrongUsage(said.misunderstood().get());
+        }
+        String title = piece.value().title();
+        return VerbSteps.apply(
+                call,
+                BenchOfCall.of(call).complete(call.workshop().view(), completion),
+                () -> VerbResult.said(
+                        new Completed(piece.id(), title, completion.on(), completion.score()),
+                        title + " is made. Write it up with 'finish edit', and clear its holder with 'kitdown'."));
+    }
+}

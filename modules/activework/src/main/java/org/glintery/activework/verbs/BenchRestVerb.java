@@ -1,0 +1,60 @@
+package org.glintery.activework.verbs;
+
+import java.util.List;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.time.About;
+import org.glintery.api.verb.Param;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.api.verb.VerbSteps;
+import org.glintery.api.workshop.Stored;
+import org.openide.util.lookup.ServiceProvider;
+
+/** {@code bench rest}: lets a piece rest. */
+@ServiceProvider(service = Verb.class)
+public final class BenchRestVerb implements Verb {
+
+    @Override
+    public String name() {
+        return "bench rest";
+    }
+
+    @Override
+    public String summary() {
+        return "Let a piece rest";
+    }
+
+    @Override
+    public String feature() {
+        return "activework";
+    }
+
+    @Override
+    public List<Param> params() {
+        return List.of(Param.positional("piece", "PIECE", "its title or id"), SaidOptions.ON);
+    }
+
+    @Override
+    public Class<? extends Record> answers() {
+        return OnTheBench.class;
+    }
+
+    @Override
+    public VerbResult run(VerbCall call) {
+        return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> rest(call, piece));
+    }
+
+    private static VerbResult rest(VerbCall call, Stored<Piece> piece) {
+        SaidOptions said = new SaidOptions(call);
+        About on = said.on();
+        if (said.misunderstood().isPresent()) {
+            return VerbResult.wrongUsage(said.misunderstood().get());
+        }
+        return VerbSteps.apply(
+                call,
+                BenchOfCall.of(call).rest(call.workshop().view(), piece.id(), on),
+                () -> VerbResult.said(
+                        OnTheBench.of(call, piece.id()), piece.value().title() + " rests."));
+    }
+}

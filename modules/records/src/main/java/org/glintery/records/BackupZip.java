@@ -6,10 +6,8 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.time.Clock;
@@ -19,7 +17,6 @@ import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import org.glintery.api.GlinteryException;
 import org.glintery.api.Result;
 import org.glintery.api.workshop.Workshop.CopyReport;
 
@@ -42,22 +39,16 @@ final class BackupZip {
     Result<CopyReport> write(Path file) {
         Path copy = workshop.folder().resolve("backup-in-the-making.zip");
         try {
-            OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-            try (var zip = new ZipOutputStream(out)) {
-                return Result.ok(report(file, fill(zip, copy)));
-            }
-        } catch (FileAlreadyExistsException e) {
-            return Result.refused("file-exists", Bundle.file_exists(file));
-        } catch (IOException | UncheckedIOException | GlinteryException e) {
-            Leftovers.remove(file);
-            return Result.refused(DiskRefusals.of(e, false));
+            return NewFile.write(file, out -> {
+                        var zip = new ZipOutputStream(out);
+                        JsonExport.Counts counts = fill(zip, copy);
+                        zip.finish();
+                        return counts;
+                    })
+                    .then(counts -> counts.report(file));
         } finally {
             Leftovers.remove(copy);
         }
-    }
-
-    private CopyReport report(Path file, JsonExport.Counts counts) throws IOException {
-        return new CopyReport(file, counts.documents(), counts.movements(), counts.blobs(), Files.size(file));
     }
 
     private JsonExport.Counts fill(ZipOutputStream zip, Path copy) throws IOException {

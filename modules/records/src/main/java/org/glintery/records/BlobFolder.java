@@ -38,9 +38,19 @@ final class BlobFolder {
                 channel.force(true);
             }
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            syncNames();
         } catch (IOException e) {
             Files.deleteIfExists(part);
             throw e;
+        }
+    }
+
+    /** Makes the new name durable too, where folders can be synced; Windows knows no such thing. */
+    private void syncNames() throws IOException {
+        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+                channel.force(true);
+            }
         }
     }
 

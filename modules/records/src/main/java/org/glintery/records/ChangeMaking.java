@@ -62,7 +62,7 @@ final class ChangeMaking {
 
     private Optional<Refusal> take(PreparedChange.Step step, Draft draft) throws SQLException {
         if (step instanceof PreparedChange.Step.Put put) {
-            return documents.put(draft, put.ref(), put.typeVersion(), put.body(), put.record());
+            return documents.put(draft, put);
         }
         if (step instanceof PreparedChange.Step.Remove remove) {
             return documents.remove(draft, remove.ref());

@@ -31,6 +31,8 @@ final class ChangeWriter {
     private final Clock clock;
     private final Consumer<News> published;
     private volatile State state;
+    private volatile Optional<ChangeRow> toUndo;
+    private volatile Optional<ChangeRow> toRedo;
 
     /** What was committed. */
     record News(State state, Changed changed) {}
@@ -52,6 +54,8 @@ final class ChangeWriter {
         this.changeIds = opened.changeIds();
         this.undo = opened.undo();
         this.state = opened.state();
+        this.toUndo = undo.toUndo();
+        this.toRedo = undo.toRedo();
         this.clock = clock;
         this.published = published;
         var ledger = new LedgerBook(names, memory, tables.movements()::row);
@@ -64,12 +68,19 @@ final class ChangeWriter {
         return state;
     }
 
+    /** Any thread. */
     Optional<ChangeRow> toUndo() {
-        return undo.toUndo();
+        return toUndo;
     }
 
+    /** Any thread. */
     Optional<ChangeRow> toRedo() {
-        return undo.toRedo();
+        return toRedo;
+    }
+
+    /** How many movements there are. */
+    long movements() {
+        return memory.last();
     }
 
     Result<Applied> apply(PreparedChange change) {
@@ -85,11 +96,11 @@ final class ChangeWriter {
     }
 
     Result<Applied> undo() {
-        return undo.toUndo().map(row -> invert(row, HistoryLine.Kind.UNDO)).orElse(Result.refused(Refusals.nothingToUndo()));
+        return toUndo.map(row -> invert(row, HistoryLine.Kind.UNDO)).orElse(Result.refused(Refusals.nothingToUndo()));
     }
 
     Result<Applied> redo() {
-        return undo.toRedo().map(row -> invert(row, HistoryLine.Kind.REDO)).orElse(Result.refused(Refusals.nothingToRedo()));
+        return toRedo.map(row -> invert(row, HistoryLine.Kind.REDO)).orElse(Result.refused(Refusals.nothingToRedo()));
     }
 
     private Result<Applied> invert(ChangeRow row, HistoryLine.Kind kind) {
@@ -160,6 +171,8 @@ final class ChangeWriter {
         changeIds.put(
                 row.id().getMostSignificantBits(), row.id().getLeastSignificantBits(), Math.toIntExact(row.number()));
         undo.applied(row);
+        toUndo = undo.toUndo();
+        toRedo = undo.toRedo();
         state = draft.finished();
         var touched = draft.documentSteps().stream().map(step -> step.after().ref()).collect(Collectors.toSet());
         published.accept(new News(state, new Changed(state.revision(), touched, !draft.movements().isEmpty())));

@@ -1,10 +1,13 @@
 package org.glintery.records;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.h2.jdbcx.JdbcDataSource;
 
 /**
@@ -13,6 +16,7 @@ import org.h2.jdbcx.JdbcDataSource;
  * everyone, so only the writer thread, which nobody interrupts, comes here.
  */
 final class Database implements AutoCloseable {
+    private static final Logger LOG = Logger.getLogger(Database.class.getName());
     static final String FILE = "glintery.mv.db";
     private static final long WORTH_COMPACTING = 16L << 20;
 
@@ -20,6 +24,7 @@ final class Database implements AutoCloseable {
     private final Connection connection;
     private final Statement checkpoint;
     private long compacted;
+    private boolean inDoubt;
 
     private Database(Path file, Connection connection) throws SQLException {
         this.file = file;
@@ -50,10 +55,27 @@ final class Database implements AutoCloseable {
         return connection;
     }
 
-    /** Commits and waits until it is on the disk. */
+    /**
+     * Commits and waits until it is on the disk. If that fails nobody can tell how far it came, and the database is
+     * closed: opening it again shows what it holds.
+     */
     void commit() throws SQLException {
-        connection.commit();
-        checkpoint.execute("checkpoint sync");
+        try {
+            connection.commit();
+            checkpoint.execute("checkpoint sync");
+        } catch (SQLException e) {
+            abandon();
+            throw e;
+        }
+    }
+
+    private void abandon() {
+        inDoubt = true;
+        try {
+            checkpoint.execute("shutdown immediately");
+        } catch (SQLException e) {
+            LOG.log(Level.FINE, "closing after a failed commit", e);
+        }
     }
 
     void rollback() {
@@ -61,14 +83,13 @@ final class Database implements AutoCloseable {
             connection.rollback();
         } catch (SQLException e) {
             // the failure that led here is told; a closed database has nothing left to take back
-            java.util.logging.Logger.getLogger(Database.class.getName())
-                    .log(java.util.logging.Level.FINE, "rollback", e);
+            LOG.log(Level.FINE, "rollback", e);
         }
     }
 
     boolean isClosed() {
         try {
-            return connection.isClosed() || !connection.isValid(0);
+            return inDoubt || connection.isClosed() || !connection.isValid(0);
         } catch (SQLException e) {
             return true;
         }
@@ -98,7 +119,7 @@ final class Database implements AutoCloseable {
     private long size() {
         try {
             return Files.size(file);
-        } catch (java.io.IOException e) {
+        } catch (IOException e) {
             return 0;
         }
     }

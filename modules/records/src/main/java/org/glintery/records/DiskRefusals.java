@@ -13,7 +13,7 @@ import org.openide.util.NbBundle.Messages;
     "disk-read-only=This folder can't be written to. Nothing was changed; choose another folder or ask for the right to write.",
     "# {0} - the system's words",
     "disk-failed=The disk could not be used ({0}). Nothing was changed.",
-    "disk-closed=The workshop had to be closed because of it: close it and open it again."
+    "disk-closed=The workshop had to be closed because of it: close it and open it again; all earlier changes are kept, and it then shows whether this one is too."
 })
 final class DiskRefusals {
     private DiskRefusals() {}

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Refusal;
+import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Reservation;
 import org.glintery.api.workshop.DocRef;
 
@@ -12,25 +13,42 @@ final class DocumentSteps {
     static final int MOST_BYTES = 1 << 20;
 
     private final JacksonCodec codec;
-    private final NumberedNames<org.glintery.api.ledger.Drill> drills;
+    private final NumberedNames<Drill> drills;
 
-    DocumentSteps(JacksonCodec codec, NumberedNames<org.glintery.api.ledger.Drill> drills) {
+    DocumentSteps(JacksonCodec codec, NumberedNames<Drill> drills) {
         this.codec = codec;
         this.drills = drills;
     }
 
-    /** @param record the record class whose unknown fields of an old body are kept; null to take the body as it is */
-    Optional<Refusal> put(Draft draft, DocRef ref, int typeVersion, Json.Obj body, Class<?> record) {
+    Optional<Refusal> put(Draft draft, PreparedChange.Step.Put put) {
+        DocRef ref = put.ref();
         Document old = draft.documents().find(ref).orElse(null);
-        if (old != null && old.typeVersion() > typeVersion) {
+        if (old != null && old.typeVersion() > put.typeVersion()) {
             return Optional.of(Refusals.newer(ref.type()));
         }
-        boolean merges = record != null && old != null && old.typeVersion() == typeVersion;
-        byte[] plain = codec.encode(merges ? UnknownFields.keep(old.body(codec), body, record) : body);
+        Json.Obj body = put.body();
+        if (old != null && put.record() != null) {
+            Optional<Json.Obj> standing = standing(old, put);
+            if (standing.isEmpty()) {
+                return Optional.of(Refusals.outOfDate());
+            }
+            body = UnknownFields.keep(standing.get(), body, put.record());
+        }
+        byte[] plain = codec.encode(body);
         if (plain.length > MOST_BYTES) {
             return Optional.of(Refusals.documentTooLarge(ref.type()));
         }
-        return set(draft, ref, typeVersion, PackedBody.pack(plain));
+        return set(draft, ref, put.typeVersion(), PackedBody.pack(plain));
+    }
+
+    /**
+     * The body that stands, at the version that is put. Empty when an older body came there since the change was made
+     * ready: raising it would run its owner's code here.
+     */
+    private Optional<Json.Obj> standing(Document old, PreparedChange.Step.Put put) {
+        return old.typeVersion() == put.typeVersion()
+                ? Optional.of(old.body(codec))
+                : put.raised().filter(raised -> raised.version() == old.version()).map(PreparedChange.Raised::body);
     }
 
     /** Removing what is not there does nothing. */

@@ -5,12 +5,14 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.glintery.api.GlinteryException;
@@ -41,7 +43,7 @@ final class H2Workshop implements Workshop {
     private final WriterThread writer = new WriterThread();
     private final ChangeDispatcher news = new ChangeDispatcher();
     private final ServiceShelf services = new ServiceShelf(this);
-    private volatile RecordsView view;
+    private final AtomicReference<RecordsView> view = new AtomicReference<>();
 
     /** Takes over the lock and the database: closing the workshop closes both. */
     H2Workshop(
@@ -62,13 +64,13 @@ final class H2Workshop implements Workshop {
         this.tables = Tables.over(database.connection(), names, codec);
         tables.names().load(database.connection());
         Opening.Opened opened = Opening.of(tables, names, codec);
-        this.view = viewOf(opened.state());
+        this.view.set(viewOf(opened.state()));
         this.changes = new ChangeWriter(
                 database, tables, blobs, names, codec, opened, clock, watch, this::published);
     }
 
     private void published(ChangeWriter.News committed) {
-        view = viewOf(committed.state());
+        view.set(viewOf(committed.state()));
         news.committed(committed.changed());
     }
 
@@ -84,8 +86,11 @@ final class H2Workshop implements Workshop {
     /** A new day makes a new view, since reservations expire. */
     @Override
     public View view() {
-        RecordsView newest = view;
-        return newest.day().equals(LocalDate.now(clock)) ? newest : viewOf(newest.state());
+        RecordsView newest = view.get();
+        if (!newest.day().equals(LocalDate.now(clock))) {
+            view.compareAndSet(newest, viewOf(newest.state()));
+        }
+        return view.get();
     }
 
     @Override
@@ -94,18 +99,29 @@ final class H2Workshop implements Workshop {
     }
 
     Result<Applied> apply(ChangeSet change, boolean trusted) {
-        PreparedChange prepared;
+        return prepared(change, trusted)
+                .then(prepared -> unlessClosed(() -> writer.call(() -> changes.apply(prepared))));
+    }
+
+    private Result<PreparedChange> prepared(ChangeSet change, boolean trusted) {
         try {
-            prepared = PreparedChange.of(change, codec, trusted);
+            return Result.ok(PreparedChange.of(change, state().documents(), codec, trusted));
         } catch (MalformedException e) {
             return Result.refused(Refusals.malformed(e.getMessage()));
         }
-        return unlessClosed(() -> writer.call(() -> changes.apply(prepared)));
     }
 
     @Override
     public CompletionStage<Result<Applied>> submit(ChangeSet change) {
-        return CompletableFuture.supplyAsync(() -> apply(change));
+        Result<PreparedChange> prepared = prepared(change, false);
+        if (prepared instanceof Result.Refused<PreparedChange> refused) {
+            return CompletableFuture.completedFuture(Result.refused(refused.refusal()));
+        }
+        try {
+            return writer.hand(() -> changes.apply(prepared.orThrow()));
+        } catch (WriterThread.ClosedException e) {
+            return CompletableFuture.completedFuture(Result.refused(Refusals.closed()));
+        }
     }
 
     @Override
@@ -140,7 +156,7 @@ final class H2Workshop implements Workshop {
     public List<HistoryLine> history(int most) {
         return writer.call(() -> {
             List<ChangeRow> rows = tables.changes().newest(most);
-            var lines = new java.util.ArrayList<HistoryLine>(rows.size());
+            var lines = new ArrayList<HistoryLine>(rows.size());
             for (ChangeRow row : rows) {
                 Optional<UUID> undoes = row.undoes() == 0
                         ? Optional.empty()
@@ -154,6 +170,11 @@ final class H2Workshop implements Workshop {
 
     @Override
     public void ledger(LedgerQuery query, Consumer<LedgerEntry> each) {
+        ledger(query, Long.MAX_VALUE, each);
+    }
+
+    /** @param revision entries that later changes booked are left out */
+    void ledger(LedgerQuery query, long revision, Consumer<LedgerEntry> each) {
         OptionalInt drill = query.drill().map(names.drills()::find).orElse(OptionalInt.empty());
         OptionalInt spot = query.spot().map(names.spots()::find).orElse(OptionalInt.empty());
         if (query.drill().isPresent() && drill.isEmpty() || query.spot().isPresent() && spot.isEmpty()) {
@@ -164,7 +185,7 @@ final class H2Workshop implements Workshop {
         while (left > 0) {
             long from = next;
             int wanted = Math.min(left, CHUNK);
-            List<LedgerEntry> entries = writer.call(() -> entries(from, wanted, drill, spot));
+            List<LedgerEntry> entries = writer.call(() -> entries(from, wanted, revision, drill, spot));
             entries.forEach(each);
             if (entries.size() < wanted) {
                 return;
@@ -174,12 +195,16 @@ final class H2Workshop implements Workshop {
         }
     }
 
-    private List<LedgerEntry> entries(long from, int most, OptionalInt drill, OptionalInt spot) throws SQLException {
+    private List<LedgerEntry> entries(long from, int most, long revision, OptionalInt drill, OptionalInt spot)
+            throws SQLException {
         var words = new ActionWords(names);
-        var entries = new java.util.ArrayList<LedgerEntry>();
+        var entries = new ArrayList<LedgerEntry>();
         long change = 0;
         UUID changeId = null;
         for (MovementRow row : tables.movements().rows(from, most, drill, spot)) {
+            if (row.change() > revision) {
+                break;
+            }
             if (row.change() != change) {
                 change = row.change();
                 changeId = tables.changes().row(change).id();
@@ -193,7 +218,7 @@ final class H2Workshop implements Workshop {
     @Override
     public Optional<byte[]> blob(String hash) {
         WriterThread.offTheEventThread();
-        if (!view.state().blobs().containsKey(hash)) {
+        if (!state().blobs().containsKey(hash)) {
             return Optional.empty();
         }
         try {
@@ -236,6 +261,13 @@ final class H2Workshop implements Workshop {
         return new JsonImport(this, codec).readFile(file);
     }
 
+    /** Whether there is nothing here, and in the ledger never was. */
+    boolean isEmpty() {
+        return writer.call(() -> changes.movements() == 0
+                && changes.state().documents().count() == 0
+                && changes.state().blobs().isEmpty());
+    }
+
     /** The state and a copy of the database that belong together. */
     State copyDatabase(Path zip) {
         return writer.call(() -> {
@@ -245,7 +277,7 @@ final class H2Workshop implements Workshop {
     }
 
     State state() {
-        return view.state();
+        return view.get().state();
     }
 
     @Override

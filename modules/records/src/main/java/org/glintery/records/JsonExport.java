@@ -1,24 +1,16 @@
 package org.glintery.records;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import org.glintery.api.Result;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.Workshop.CopyReport;
-import org.openide.util.NbBundle.Messages;
 
 /** Writes a whole workshop as one JSON file, piece by piece. */
-@Messages({
-    "# {0} - file",
-    "file-exists=There is a file at {0} already. It was left as it is; choose another name."
-})
 final class JsonExport {
     static final String FORMAT = "glintery-workshop";
     static final int VERSION = 1;
@@ -32,23 +24,24 @@ final class JsonExport {
     }
 
     Result<CopyReport> writeFile(Path file) {
-        try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-            Counts counts = write(new BufferedOutputStream(out, 1 << 16), workshop.state(), true);
-            return Result.ok(new CopyReport(file, counts.documents(), counts.movements(), counts.blobs(), Files.size(file)));
-        } catch (FileAlreadyExistsException e) {
-            return Result.refused("file-exists", Bundle.file_exists(file));
-        } catch (IOException | UncheckedIOException e) {
-            Leftovers.remove(file);
-            return Result.refused(DiskRefusals.of(e, false));
-        }
+        return NewFile.write(file, out -> write(out, workshop.state(), true)).then(counts -> counts.report(file));
     }
 
     /** How much was written. */
-    record Counts(long documents, long movements, long blobs) {}
+    record Counts(long documents, long movements, long blobs) {
+        Result<CopyReport> report(Path file) {
+            try {
+                return Result.ok(new CopyReport(file, documents, movements, blobs, Files.size(file)));
+            } catch (IOException e) {
+                return Result.refused(DiskRefusals.of(e, false));
+            }
+        }
+    }
 
     /** @param withBytes whether pictures are written into the file, as base64 */
     Counts write(OutputStream out, State state, boolean withBytes) throws IOException {
         try (JsonGenerator json = JacksonCodec.mapper().createGenerator(out)) {
+            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
             json.useDefaultPrettyPrinter();
             json.writeStartObject();
             json.writeStringField("format", FORMAT);
@@ -60,7 +53,7 @@ final class JsonExport {
             }
             json.writeEndArray();
             json.writeArrayFieldStart("ledger");
-            long movements = ledger(json);
+            long movements = ledger(json, state.revision());
             json.writeEndArray();
             json.writeArrayFieldStart("blobs");
             for (KeptBlob blob : state.blobs().values()) {
@@ -83,9 +76,9 @@ final class JsonExport {
         json.writeEndObject();
     }
 
-    private long ledger(JsonGenerator json) {
+    private long ledger(JsonGenerator json, long revision) {
         long[] count = {0};
-        workshop.ledger(LedgerQuery.all(), entry -> {
+        workshop.ledger(LedgerQuery.all(), revision, entry -> {
             try {
                 JsonTrees.write(codec.toJson(entry.action()), json);
                 count[0]++;

@@ -43,8 +43,7 @@ final class JsonImport {
     }
 
     Result<CopyReport> readFile(Path file) {
-        State state = workshop.state();
-        if (state.documents().count() > 0 || !state.balances().bySpot().isEmpty() || !state.blobs().isEmpty()) {
+        if (!workshop.isEmpty()) {
             return Result.refused("not-empty", Bundle.import_not_empty());
         }
         try (JsonParser parser = JacksonCodec.mapper().createParser(file.toFile())) {
@@ -65,7 +64,7 @@ final class JsonImport {
                     new CopyReport(file, documents.size(), actions.size(), blobs.size(), Files.size(file)));
         } catch (NewerException e) {
             return Result.refused("newer", Bundle.import_newer());
-        } catch (MalformedException | IllegalArgumentException e) {
+        } catch (MalformedException | IllegalArgumentException | ArithmeticException e) {
             return Result.refused("unreadable", Bundle.import_unreadable(e.getMessage()));
         } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
             return Result.refused("unreadable", Bundle.import_unreadable(MalformedWords.of(e).getMessage()));

@@ -2,6 +2,7 @@ package org.glintery.records;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
@@ -9,6 +10,7 @@ import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.DocRef;
+import org.glintery.api.workshop.DocumentType;
 import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.Precondition;
 
@@ -23,8 +25,12 @@ record PreparedChange(
 
     /** One operation. */
     sealed interface Step {
-        /** @param record null when the body is taken as it is */
-        record Put(DocRef ref, int typeVersion, Json.Obj body, Class<?> record) implements Step {}
+        /**
+         * @param record null when the body is taken as it is
+         * @param raised the body that stands, where it had to be raised to this version first
+         */
+        record Put(DocRef ref, int typeVersion, Json.Obj body, Class<?> record, Optional<Raised> raised)
+                implements Step {}
 
         record Remove(DocRef ref) implements Step {}
 
@@ -33,24 +39,32 @@ record PreparedChange(
         record AddBlob(Blob blob) implements Step {}
     }
 
+    /** A body of an earlier version as its owner's upcasters raised it. @param version that of the document */
+    record Raised(int version, Json.Obj body) {}
+
     /** @throws MalformedException when a record can't be written as JSON */
-    static PreparedChange of(ChangeSet change, JacksonCodec codec, boolean trusted) {
+    static PreparedChange of(ChangeSet change, Documents documents, JacksonCodec codec, boolean trusted) {
         List<Step> steps = new ArrayList<>(change.operations().size());
         for (Operation operation : change.operations()) {
-            steps.add(step(operation, codec));
+            steps.add(step(operation, documents, codec));
         }
         return new PreparedChange(change.id(), change.sentence(), change.preconditions(), steps, trusted);
     }
 
-    private static Step step(Operation operation, JacksonCodec codec) {
+    private static Step step(Operation operation, Documents documents, JacksonCodec codec) {
         if (operation instanceof Operation.Put<?> put) {
             if (!(codec.toJson(put.value()) instanceof Json.Obj body)) {
                 throw new MalformedException("a document must be a record");
             }
-            return new Step.Put(put.type().ref(put.id()), put.type().version(), body, put.type().record());
+            DocumentType<?> type = put.type();
+            DocRef ref = type.ref(put.id());
+            Optional<Raised> raised = documents.find(ref)
+                    .filter(old -> old.typeVersion() < type.version())
+                    .map(old -> new Raised(old.version(), Upcasting.raise(old.body(codec), old.typeVersion(), type)));
+            return new Step.Put(ref, type.version(), body, type.record(), raised);
         }
         if (operation instanceof Operation.PutRaw raw) {
-            return new Step.Put(raw.document().ref(), raw.document().typeVersion(), raw.document().body(), null);
+            return new Step.Put(raw.document().ref(), raw.document().typeVersion(), raw.document().body(), null, Optional.empty());
         }
         if (operation instanceof Operation.Remove remove) {
             return new Step.Remove(remove.ref());

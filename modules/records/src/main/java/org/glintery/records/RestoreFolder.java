@@ -32,6 +32,9 @@ import org.openide.util.NbBundle.Messages;
 })
 final class RestoreFolder {
     private static final int MOST_MANIFEST_BYTES = 32 << 20;
+    /** Text and tables shrink to a tenth or so; what claims to shrink much more is made to fill the disk. */
+    private static final long MOST_SHRUNK = 200;
+    private static final long ALWAYS_PLAUSIBLE_BYTES = 64L << 20;
 
     private final Path folder;
     private final JacksonCodec codec;
@@ -59,7 +62,10 @@ final class RestoreFolder {
     void layOut(Path backup) throws NotRestored, IOException {
         try (var zip = new ZipFile(backup.toFile())) {
             BackupManifest manifest = manifest(zip);
-            long total = manifest.parts().stream().mapToLong(BackupManifest.Part::bytes).sum();
+            long total = total(manifest);
+            if (total > ALWAYS_PLAUSIBLE_BYTES + MOST_SHRUNK * Files.size(backup)) {
+                throw damaged("it claims to hold more than it can");
+            }
             if (total > Files.getFileStore(folder).getUsableSpace()) {
                 throw new NotRestored("disk-full", Bundle.restore_no_room());
             }
@@ -76,6 +82,17 @@ final class RestoreFolder {
         } catch (ZipException e) {
             throw new NotRestored("not-a-backup", Bundle.restore_not_a_backup());
         }
+    }
+
+    private static long total(BackupManifest manifest) throws NotRestored {
+        long total = 0;
+        for (BackupManifest.Part part : manifest.parts()) {
+            if (part.bytes() < 0 || total + part.bytes() < total) {
+                throw damaged(part.name());
+            }
+            total += part.bytes();
+        }
+        return total;
     }
 
     private BackupManifest manifest(ZipFile zip) throws NotRestored, IOException {

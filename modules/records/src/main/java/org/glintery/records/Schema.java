@@ -57,7 +57,7 @@ final class Schema {
         }
     }
 
-    /** Brings a database up to {@link #VERSION}, in one transaction. */
+    /** Brings a database up to {@link #VERSION}; a copy was made before, since H2 commits each table on its own. */
     static void migrate(Connection connection, int from) throws SQLException {
         try (Statement statement = connection.createStatement()) {
             for (List<String> step : migrations().subList(from, VERSION)) {

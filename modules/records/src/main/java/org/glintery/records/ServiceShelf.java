@@ -1,6 +1,8 @@
 package org.glintery.records;
 
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import org.glintery.api.workshop.ServiceFactory;
 import org.glintery.api.workshop.Workshop;
 import org.openide.util.Lookup;
@@ -17,9 +19,15 @@ final class ServiceShelf {
     <S> Optional<S> find(Class<S> service) {
         for (ServiceFactory factory : Lookup.getDefault().lookupAll(ServiceFactory.class)) {
             if (factory.service() == service) {
-                return Optional.of(service.cast(made.get(factory, () -> factory.create(workshop))));
+                return Optional.of(service.cast(made(factory)));
             }
         }
         return Optional.empty();
+    }
+
+    /** A service is made off the event thread, even when that is who asks first. */
+    private Object made(ServiceFactory factory) {
+        Supplier<Object> make = () -> made.get(factory, () -> factory.create(workshop));
+        return WriterThread.onTheEventThread() ? CompletableFuture.supplyAsync(make).join() : make.get();
     }
 }

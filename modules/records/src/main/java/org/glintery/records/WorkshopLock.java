@@ -5,7 +5,6 @@ import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,23 +12,51 @@ import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.glintery.api.GlinteryException;
 
 /** Sees to it that one process has a workshop. Who it is stands in a file beside the lock. */
 final class WorkshopLock implements AutoCloseable {
     private static final String LOCK = "workshop.lock";
     private static final String OWNER = "workshop.owner";
 
+    /**
+     * What this process has locked. Asked before the file is opened: on POSIX systems closing any channel on a file
+     * gives up every lock the process has on it.
+     */
+    private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
+
+    private final Path held;
     private final FileChannel channel;
     private final Path owner;
 
-    private WorkshopLock(FileChannel channel, Path owner) {
+    private WorkshopLock(Path held, FileChannel channel, Path owner) {
+        this.held = held;
         this.channel = channel;
         this.owner = owner;
     }
 
     /** Empty when somebody has it; {@link #holder} tells who. */
     static Optional<WorkshopLock> take(Path folder, Instant now) throws IOException {
+        Path real = folder.toRealPath();
+        if (!HELD.add(real)) {
+            return Optional.empty();
+        }
+        Optional<WorkshopLock> taken = Optional.empty();
+        try {
+            taken = takeFile(real, now);
+            return taken;
+        } finally {
+            if (taken.isEmpty()) {
+                HELD.remove(real);
+            }
+        }
+    }
+
+    private static Optional<WorkshopLock> takeFile(Path folder, Instant now) throws IOException {
         FileChannel channel = FileChannel.open(
                 folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.READ);
         try {
@@ -40,10 +67,7 @@ final class WorkshopLock implements AutoCloseable {
             }
             Path owner = folder.resolve(OWNER);
             Files.writeString(owner, self(now), StandardCharsets.UTF_8);
-            return Optional.of(new WorkshopLock(channel, owner));
-        } catch (OverlappingFileLockException e) {
-            channel.close();
-            return Optional.empty();
+            return Optional.of(new WorkshopLock(folder, channel, owner));
         } catch (IOException e) {
             channel.close();
             throw e;
@@ -66,7 +90,7 @@ final class WorkshopLock implements AutoCloseable {
         } catch (UnknownHostException e) {
             host = "this computer";
         }
-        String since = DateTimeFormatter.ofPattern("d MMMM uuuu HH:mm", java.util.Locale.ENGLISH)
+        String since = DateTimeFormatter.ofPattern("d MMMM uuuu HH:mm", Locale.ENGLISH)
                 .withZone(ZoneId.systemDefault())
                 .format(now);
         return "process " + ProcessHandle.current().pid() + " on " + host + ", since " + since;
@@ -78,7 +102,9 @@ final class WorkshopLock implements AutoCloseable {
             Files.deleteIfExists(owner);
             channel.close();
         } catch (IOException e) {
-            throw new org.glintery.api.GlinteryException("the workshop's lock could not be given back", e);
+            throw new GlinteryException("the workshop's lock could not be given back", e);
+        } finally {
+            HELD.remove(held);
         }
     }
 }

@@ -1,6 +1,8 @@
 package org.glintery.records;
 
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -24,6 +26,29 @@ final class WriterThread implements AutoCloseable {
         ClosedException() {
             super("the workshop was closed");
         }
+    }
+
+    /**
+     * Runs on the writer thread after what was handed over before. Completes on a background thread, so that nothing
+     * that hangs on the result runs on the writer's.
+     */
+    <T> CompletableFuture<T> hand(Callable<T> work) {
+        var future = new CompletableFuture<T>();
+        try {
+            thread.execute(() -> {
+                try {
+                    T result = work.call();
+                    future.completeAsync(() -> result);
+                } catch (Exception e) {
+                    future.completeAsync(() -> {
+                        throw new CompletionException(e);
+                    });
+                }
+            });
+        } catch (RejectedExecutionException e) {
+            throw new ClosedException();
+        }
+        return future;
     }
 
     /** Runs on the writer thread and waits, also when the caller is interrupted. */
@@ -58,9 +83,13 @@ final class WriterThread implements AutoCloseable {
 
     /** By the thread's name, so that a headless run loads no window classes. */
     static void offTheEventThread() {
-        if (Thread.currentThread().getName().startsWith("AWT-EventQueue")) {
+        if (onTheEventThread()) {
             throw new IllegalStateException("disk work on the event thread");
         }
+    }
+
+    static boolean onTheEventThread() {
+        return Thread.currentThread().getName().startsWith("AWT-EventQueue");
     }
 
     boolean isClosed() {

@@ -19,19 +19,26 @@ final class SetAside {
         this.piece = piece;
     }
 
-    /** @param laid below 0 when drills came back: then they are set aside again, where some still are */
+    /** @param laid drills that left the house; below 0 when some came back, which are then set aside again */
     void drawDown(ChangeSet.Builder change, Drill drill, long laid) {
-        Optional<Stored<Reservation>> stored =
-                view.find(Reservation.TYPE, Reservation.idForPiece(piece, drill));
-        if (stored.isEmpty() || laid == 0) {
+        UUID id = Reservation.idForPiece(piece, drill);
+        Optional<Stored<Reservation>> stored = view.find(Reservation.TYPE, id);
+        long before = stored.map(r -> r.value().count()).orElse(0L);
+        long left = Math.max(0, before - (laid < 0 ? -again(drill, -laid) : laid));
+        if (left == before) {
             return;
         }
-        long left = stored.get().value().count() - laid;
-        if (left > 0) {
-            Reservation now = new Reservation(drill, left, Reservation.FOR_PIECE, piece, Optional.empty());
-            change.replace(Reservation.TYPE, stored.get(), now);
-        } else {
-            change.remove(Reservation.TYPE.ref(stored.get().id()));
+        if (left == 0) {
+            change.remove(Reservation.TYPE.ref(id));
+            return;
         }
+        Reservation now = new Reservation(drill, left, Reservation.FOR_PIECE, piece, Optional.empty());
+        stored.ifPresentOrElse(
+                old -> change.replace(Reservation.TYPE, old, now), () -> change.create(Reservation.TYPE, id, now));
+    }
+
+    /** After a loss more may be set aside for others than the house holds: then not all that came back is free. */
+    private long again(Drill drill, long back) {
+        return Math.max(0, Math.min(back, view.available(drill) + back));
     }
 }

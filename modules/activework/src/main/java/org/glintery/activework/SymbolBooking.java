@@ -48,10 +48,10 @@ final class SymbolBooking {
             long more = now.getOrDefault(symbol, 0L) - before.getOrDefault(symbol, 0L);
             if (more > 0) {
                 lay(change, symbol, line.drill(), more).ifPresent(warnings::add);
+                laid.merge(line.drill(), more, Long::sum);
             } else if (more < 0) {
-                takeBack(change, symbol, line.drill(), -more);
+                laid.merge(line.drill(), -takeBack(change, symbol, line.drill(), -more), Long::sum);
             }
-            laid.merge(line.drill(), more, Long::sum);
         }
         laid.forEach((drill, more) -> new SetAside(view, piece).drawDown(change, drill, more));
         return warnings;
@@ -82,13 +82,15 @@ final class SymbolBooking {
                 + title + ". They are booked as found.");
     }
 
-    private void takeBack(ChangeSet.Builder change, String symbol, Drill drill, long count) {
+    /** Gives how many came back into the house. */
+    private long takeBack(ChangeSet.Builder change, String symbol, Drill drill, long count) {
         Spot canvas = new Spot.OnCanvas(piece);
         long taken = drawing.take(change, canvas, drill, count);
+        Optional<Spot> home = places.of(symbol, drill).stream().findFirst();
         if (taken > 0) {
-            Spot home = places.of(symbol, drill).stream().findFirst().orElse(Spot.FOUND);
-            change.post(moved(drill, canvas, home, taken, "not laid on " + title + " after all"));
+            change.post(moved(drill, canvas, home.orElse(Spot.FOUND), taken, "not laid on " + title + " after all"));
         }
+        return home.isPresent() ? taken : 0;
     }
 
     private Movement moved(Drill drill, Spot from, Spot to, long count, String reason) {

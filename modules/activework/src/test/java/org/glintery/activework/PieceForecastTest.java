@@ -1,0 +1,180 @@
+package org.glintery.activework;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.glintery.activework.BenchShop.TODAY;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.activework.Forecast;
+import org.glintery.api.activework.Laid;
+import org.glintery.api.stash.Standing;
+import org.glintery.api.time.About;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PieceForecastTest {
+
+    private static final LocalDate FIRST = LocalDate.of(2025, 4, 1);
+
+    private BenchShop shop;
+
+    @BeforeEach
+    void open(@TempDir Path folder) {
+        shop = BenchShop.at(folder);
+    }
+
+    @AfterEach
+    void close() {
+        shop.close();
+    }
+
+    private Forecast forecast(UUID piece) {
+        return shop.bench().forecast(shop.view(), piece, TODAY);
+    }
+
+    /** So many sittings of so many drills each, from a day on, one every so many days. */
+    private void sitEvery(UUID piece, LocalDate from, int sittings, int everyDays, long drills) {
+        for (int i = 0; i < sittings; i++) {
+            shop.sit(piece, About.on(from.plusDays((long) i * everyDays)), Laid.drills(drills));
+        }
+    }
+
+    @Test
+    void anEvenPaceEndsOnADay() {
+        // 31 days of 100 drills from 1 April to 1 May, and today not over: 6 900 more take 69 days from 2 May on
+        UUID piece = shop.canvas("Rope-walk", 100, 100, Optional.empty());
+        sitEvery(piece, FIRST, 31, 1, 100);
+        Forecast forecast = forecast(piece);
+
+        assertThat(forecast.early()).contains(LocalDate.of(2025, 7, 9));
+        assertThat(forecast.late()).contains(LocalDate.of(2025, 7, 9));
+        assertThat(forecast.rough()).isFalse();
+        assertThat(forecast.words()).isEqualTo("early July");
+    }
+
+    @Test
+    void aSittingTodayCounts_andTheRestBeginsTomorrow() {
+        UUID piece = shop.canvas("Rope-walk", 100, 100, Optional.empty());
+        sitEvery(piece, FIRST, 32, 1, 100);
+
+        assertThat(forecast(piece).likely()).contains(TODAY.plusDays(68));
+    }
+
+    @Test
+    void daysWithoutASittingSlowItDown_andWidenTheAnswer() {
+        UUID piece = shop.canvas("Rope-walk", 100, 100, Optional.empty());
+        sitEvery(piece, FIRST, 11, 3, 300);
+        Forecast forecast = forecast(piece);
+
+        assertThat(forecast.early().orElseThrow()).isBefore(forecast.likely().orElseThrow());
+        assertThat(forecast.likely().orElseThrow()).isBefore(forecast.late().orElseThrow());
+        // a third of the days at 300 is 100 a day: 6 700 more take about 67 days
+        assertThat(forecast.likely().orElseThrow()).isBetween(TODAY.plusDays(50), TODAY.plusDays(90));
+        assertThat(forecast.words()).startsWith("between ").doesNotContain("2025");
+        assertThat(forecast.howWeKnow())
+                .contains("3\u2009300 of 10\u2009000 drills")
+                .contains("Since 1 April 2025 there was work on 11 days, and none on 20.");
+    }
+
+    @Test
+    void percentAndSectionsDoAsWell_withoutKnowingTheWhole() {
+        UUID piece = shop.inSections("Rope-walk", 10);
+        for (int i = 0; i < 5; i++) {
+            shop.sit(piece, About.on(TODAY.minusDays(5 - i)), i % 2 == 0 ? Laid.sections(1) : Laid.percent(10));
+        }
+        Forecast forecast = forecast(piece);
+
+        assertThat(forecast.likely()).hasValueSatisfying(day -> assertThat(day)
+                .isBetween(TODAY.plusDays(4), TODAY.plusDays(5)));
+        assertThat(forecast.howWeKnow()).startsWith("50 percent is laid.");
+    }
+
+    @Test
+    void aSittingWithoutAnExactDayCountsAsProgress_butNotForThePace() {
+        UUID dated = shop.canvas("Rope-walk", 100, 100, Optional.empty());
+        sitEvery(dated, FIRST, 31, 1, 100);
+        UUID partly = shop.canvas("Net loft", 100, 100, Optional.empty());
+        sitEvery(partly, FIRST, 31, 1, 100);
+        shop.sit(partly, About.edtf("2024").orElseThrow(), Laid.drills(3_400));
+
+        assertThat(forecast(partly).likely())
+                .contains(forecast(dated).likely().orElseThrow().minusDays(34));
+    }
+
+    @Test
+    void aDayOnWhichNobodySaidHowMuchIsNeitherWorkNorIdle() {
+        UUID piece = shop.canvas("Rope-walk", 100, 100, Optional.empty());
+        sitEvery(piece, FIRST, 31, 1, 100);
+        UUID silent = shop.canvas("Net loft", 100, 100, Optional.empty());
+        sitEvery(silent, FIRST, 30, 1, 100);
+        shop.sit(silent, About.on(FIRST.plusDays(30)), Laid.NOT_SAID);
+
+        // 7 000 left instead of 6 900, at the same pace
+        assertThat(forecast(silent).likely())
+                .contains(forecast(piece).likely().orElseThrow().plusDays(1));
+    }
+
+    @Test
+    void twoDaysOfWorkAreOnlyAGuess() {
+        UUID piece = shop.canvas("Rope-walk", 100, 100, Optional.empty());
+        sitEvery(piece, TODAY.minusDays(2), 2, 1, 1_000);
+
+        assertThat(forecast(piece).rough()).isTrue();
+        assertThat(forecast(piece).words()).startsWith("perhaps ");
+        assertThat(forecast(piece).howWeKnow()).contains("guess");
+    }
+
+    @Test
+    void theYearIsSaid_whenItIsNotThisOne() {
+        UUID piece = shop.canvas("Rope-walk", 200, 200, Optional.empty());
+        sitEvery(piece, FIRST, 31, 1, 100);
+
+        assertThat(forecast(piece).words()).contains("2026");
+    }
+
+    @Test
+    void saysWhatIsMissing_whenNothingCanBeSaid() {
+        UUID untouched = shop.canvas("Rope-walk", 100, 100, Optional.empty());
+        assertThat(forecast(untouched).words()).contains("before the first sitting");
+
+        UUID noTotal = shop.piece("Net loft", Standing.SHELVED);
+        shop.sit(noTotal, About.on(FIRST), Laid.drills(100));
+        assertThat(forecast(noTotal).words()).contains("how many drills the whole takes");
+
+        UUID noSections = shop.piece("Signal flags", Standing.SHELVED);
+        shop.sit(noSections, About.on(FIRST), Laid.sections(1));
+        assertThat(forecast(noSections).words()).contains("how many sections");
+
+        UUID silent = shop.canvas("Ferry", 100, 100, Optional.empty());
+        shop.sit(silent, About.on(FIRST), Laid.NOT_SAID);
+        assertThat(forecast(silent).words()).contains("no sitting tells how much");
+
+        UUID undated = shop.canvas("Crane", 100, 100, Optional.empty());
+        shop.sit(undated, About.edtf("2024").orElseThrow(), Laid.drills(100));
+        assertThat(forecast(undated).words()).contains("day of its own");
+        assertThat(forecast(undated).likely()).isEmpty();
+    }
+
+    @Test
+    void saysSo_whenAllIsLaid() {
+        UUID piece = shop.canvas("Rope-walk", 10, 10, Optional.empty());
+        shop.sit(piece, About.on(FIRST), Laid.drills(100));
+
+        assertThat(forecast(piece).words()).isEqualTo("All of it is laid. It can be completed.");
+        assertThat(forecast(piece).late()).contains(TODAY);
+    }
+
+    @Test
+    void sittingsToComeAreLeftOut() {
+        UUID piece = shop.canvas("Rope-walk", 100, 100, Optional.empty());
+        sitEvery(piece, FIRST, 31, 1, 100);
+        LocalDate before = forecast(piece).likely().orElseThrow();
+        shop.sit(piece, About.on(TODAY.plusDays(30)), Laid.NOT_SAID);
+
+        assertThat(forecast(piece).likely()).contains(before);
+    }
+}

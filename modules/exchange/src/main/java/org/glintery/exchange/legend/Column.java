@@ -1,0 +1,80 @@
+package org.glintery.exchange.legend;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * What a column of a legend can mean. The headers are general words only, without blanks and punctuation. A perhaps counts
+ * where no column is surely meant: "no" is the code of some legends and the row number of others.
+ */
+enum Column {
+    SYMBOL("symbol", "symbol symbols sym symb sign chartsymbol legendsymbol", "mark icon key letter"),
+    CODE(
+            "code",
+            "code codes colourcode colorcode colournumber colornumber colourno colorno colournr colornr drillcode drillno "
+                    + "drillnumber codeno codenumber",
+            "colour color reference ref number no nr id"),
+    NAME("name", "name colourname colorname drillname", "description title colour color"),
+    HEX("colour value", "hex hexcode rgb colourhex colorhex hexcolour hexcolor colourvalue colorvalue html rgbhex", ""),
+    SHAPE("shape", "shape drillshape shapes", "form drilltype"),
+    SIZE("size in mm", "sizemm drillsize drillsizemm sizeinmm", "size mm"),
+    BODY("body", "body drillbody", "material"),
+    COATING("coating", "coating coatings", "finish effect surface"),
+    NEEDED(
+            "needed",
+            "needed need neededdrills drillsneeded drillcount drillscount numberofdrills noofdrills nrofdrills diamondsneeded "
+                    + "diamondcount numberofdiamonds required drillsrequired requireddrills gemsneeded beadsneeded "
+                    + "amountneeded quantityneeded qtyneeded countneeded",
+            "count counts qty quantity drills diamonds gems beads amount total cells pieces pcs"),
+    SUPPLIED(
+            "supplied",
+            "supplied drillssupplied supplieddrills diamondssupplied included drillsincluded inthekit inkit provided "
+                    + "received amountsupplied quantitysupplied qtysupplied",
+            "supply got have"),
+    BAGS("bags", "bags numberofbags noofbags nrofbags bagcount bagsneeded bagssupplied packets numberofpackets", "bag packs packet pack");
+
+    private final String words;
+    private final Set<String> surely;
+    private final Set<String> perhaps;
+
+    Column(String words, String surely, String perhaps) {
+        this.words = words;
+        this.surely = Set.of(surely.split(" "));
+        this.perhaps = Set.of(perhaps.split(" "));
+    }
+
+    String words() {
+        return words;
+    }
+
+    /** The columns that a header surely means. */
+    static List<Column> surelyMeantBy(String header) {
+        return Arrays.stream(values())
+                .filter(column -> readings(header).stream().anyMatch(column.surely::contains))
+                .toList();
+    }
+
+    /** The columns that a header may mean, the likelier first. */
+    static List<Column> perhapsMeantBy(String header) {
+        return Arrays.stream(values())
+                .filter(column -> readings(header).stream().anyMatch(column.perhaps::contains))
+                .toList();
+    }
+
+    /** Without case, blanks, punctuation and a plural in brackets; then also without what stands in brackets. */
+    private static List<String> readings(String header) {
+        if (header.length() > 60) {
+            return List.of();
+        }
+        String lower = header.toLowerCase(Locale.ROOT).replace("(s)", "s").replace("(es)", "es");
+        List<String> readings =
+                List.of(lettersOf(lower), lettersOf(lower.replaceAll("\\(.*?\\)|\\[.*?\\]", "")));
+        return readings.stream().filter(reading -> !reading.isEmpty()).toList();
+    }
+
+    private static String lettersOf(String text) {
+        return text.replaceAll("[^\\p{L}\\p{N}]", "");
+    }
+}

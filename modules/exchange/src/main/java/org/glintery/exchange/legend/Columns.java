@@ -1,0 +1,99 @@
+package org.glintery.exchange.legend;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.glintery.exchange.csv.CsvRow;
+import org.openide.util.NbBundle.Messages;
+
+/**
+ * What the columns of a table mean. Each meaning is given once; what has none is a note.
+ *
+ * @param titles one a column, no two alike
+ * @param headerRows how many rows come before the legend's own
+ */
+@Messages({
+    "# {0} - which column, from 1",
+    "column-title=column {0}",
+    "column-note=a note"
+})
+record Columns(List<Optional<Column>> meanings, List<String> titles, int headerRows) {
+    private static final int MOST_ROWS_ABOVE = 10;
+
+    /** By the header, which may have a title above it; without one by what stands in the columns. */
+    static Columns of(List<CsvRow> rows) {
+        int most = Math.min(rows.size(), MOST_ROWS_ABOVE);
+        for (int place = 0; place < most; place++) {
+            List<String> header = rows.get(place).cells();
+            List<Optional<Column>> meanings = meantBy(header);
+            long meant = meanings.stream().flatMap(Optional::stream).count();
+            if (meant >= 2 || meant == 1 && place == 0 && looksLikeWords(header)) {
+                return new Columns(meanings, titles(header, widest(rows)), place + 1);
+            }
+        }
+        List<Optional<Column>> guessed = ColumnGuess.of(rows, widest(rows));
+        return new Columns(guessed, titles(List.of(), widest(rows)), 0);
+    }
+
+    boolean nameALine() {
+        return meanings.contains(Optional.of(Column.SYMBOL)) || meanings.contains(Optional.of(Column.CODE));
+    }
+
+    Optional<Column> meaning(int place) {
+        return place < meanings.size() ? meanings.get(place) : Optional.empty();
+    }
+
+    /** Title to meaning in words, for those columns that have a title of their own. */
+    Map<String, String> told() {
+        Map<String, String> told = new LinkedHashMap<>();
+        for (int place = 0; place < titles.size(); place++) {
+            told.put(titles.get(place), meaning(place).map(Column::words).orElse(Bundle.column_note()));
+        }
+        return told;
+    }
+
+    private static int widest(List<CsvRow> rows) {
+        return rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
+    }
+
+    private static boolean looksLikeWords(List<String> header) {
+        return header.stream().noneMatch(cell -> cell.strip().matches("[\\d.,]+") || ColourWords.hex(cell).isPresent());
+    }
+
+    /** What is surely meant goes before what is perhaps meant, the first column before the others. */
+    private static List<Optional<Column>> meantBy(List<String> header) {
+        List<Optional<Column>> meanings = new ArrayList<>(Collections.nCopies(header.size(), Optional.empty()));
+        for (Function<String, List<Column>> meant :
+                List.<Function<String, List<Column>>>of(Column::surelyMeantBy, Column::perhapsMeantBy)) {
+            for (int place = 0; place < header.size(); place++) {
+                if (meanings.get(place).isEmpty()) {
+                    Optional<Column> free = meant.apply(header.get(place)).stream()
+                            .filter(column -> !meanings.contains(Optional.of(column)))
+                            .findFirst();
+                    meanings.set(place, free);
+                }
+            }
+        }
+        return meanings;
+    }
+
+    private static List<String> titles(List<String> header, int width) {
+        List<String> titles = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        for (int place = 0; place < Math.max(width, header.size()); place++) {
+            String said = place < header.size() ? header.get(place).strip() : "";
+            String title = said.isEmpty() ? Bundle.column_title(place + 1) : said;
+            for (int again = 2; !taken.add(title); again++) {
+                title = (said.isEmpty() ? Bundle.column_title(place + 1) : said) + " " + again;
+            }
+            titles.add(title);
+        }
+        return titles;
+    }
+}

@@ -1,0 +1,20 @@
+package org.glintery.exchange.legend;
+
+import org.glintery.api.exchange.LegendReader;
+import org.glintery.api.workshop.ServiceFactory;
+import org.glintery.api.workshop.Workshop;
+import org.openide.util.lookup.ServiceProvider;
+
+/** Brings the reading of legends to every workshop. */
+@ServiceProvider(service = ServiceFactory.class)
+public final class LegendReading implements ServiceFactory {
+    @Override
+    public Class<?> service() {
+        return LegendReader.class;
+    }
+
+    @Override
+    public Object create(Workshop workshop) {
+        return new CsvLegendReader();
+    }
+}

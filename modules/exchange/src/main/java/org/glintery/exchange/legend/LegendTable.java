@@ -1,0 +1,85 @@
+package org.glintery.exchange.legend;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.glintery.api.exchange.LegendReader.Assumed;
+import org.glintery.api.exchange.LegendReader.BadRow;
+import org.glintery.api.stash.CardEntry;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.exchange.csv.CsvRow;
+
+/** The rows of a table taken for legend lines, in their order, under columns whose meaning is known. */
+final class LegendTable {
+    private static final Set<Column> NUMBERS = Set.of(Column.NEEDED, Column.SUPPLIED, Column.BAGS);
+
+    private final Columns columns;
+    private final Assumed assumed;
+    private final Figures figures;
+    private final List<LegendLine> lines = new ArrayList<>();
+    private final Map<String, CardEntry> entries = new LinkedHashMap<>();
+    private final List<BadRow> badRows = new ArrayList<>();
+
+    LegendTable(Columns columns, List<CsvRow> rows, Assumed assumed) {
+        this.columns = columns;
+        this.assumed = assumed;
+        List<CsvRow> own = rows.subList(columns.headerRows(), rows.size());
+        figures = Figures.asIn(own.stream().flatMap(row -> byMeaning(row).entrySet().stream())
+                .filter(cell -> NUMBERS.contains(cell.getKey()))
+                .map(Map.Entry::getValue)
+                .toList());
+        own.forEach(this::take);
+    }
+
+    List<LegendLine> lines() {
+        return lines;
+    }
+
+    /** What is said of each code; where lines differ, the first that says something. */
+    Map<String, CardEntry> entries() {
+        return entries;
+    }
+
+    List<BadRow> badRows() {
+        return badRows;
+    }
+
+    private void take(CsvRow row) {
+        LegendRow read = LegendRow.of(byMeaning(row), extras(row), figures, assumed);
+        if (read.line().isEmpty()) {
+            badRows.add(new BadRow(row.line(), String.join("; ", read.faults())));
+            return;
+        }
+        lines.add(read.line().get());
+        entries.merge(read.line().get().drill().code(), read.entry(), LegendTable::fuller);
+    }
+
+    private static CardEntry fuller(CardEntry first, CardEntry second) {
+        return new CardEntry(first.name().or(second::name), first.hex().or(second::hex), false);
+    }
+
+    private Map<Column, String> byMeaning(CsvRow row) {
+        Map<Column, String> cells = new EnumMap<>(Column.class);
+        for (int place = 0; place < row.cells().size(); place++) {
+            Optional<Column> meaning = columns.meaning(place);
+            if (meaning.isPresent()) {
+                cells.put(meaning.get(), row.cell(place));
+            }
+        }
+        return cells;
+    }
+
+    private Map<String, String> extras(CsvRow row) {
+        Map<String, String> extras = new LinkedHashMap<>();
+        for (int place = 0; place < row.cells().size(); place++) {
+            if (columns.meaning(place).isEmpty() && !row.cell(place).isEmpty()) {
+                extras.put(columns.titles().get(place), row.cell(place));
+            }
+        }
+        return extras;
+    }
+}

@@ -68,14 +68,15 @@ final class ChangeMaking {
             return documents.remove(draft, remove.ref());
         }
         if (step instanceof PreparedChange.Step.Post post) {
-            return post(post.action(), draft);
+            return post(post, draft);
         }
         return add(((PreparedChange.Step.AddBlob) step).blob(), draft);
     }
 
-    private Optional<Refusal> post(LedgerAction action, Draft draft) throws SQLException {
+    private Optional<Refusal> post(PreparedChange.Step.Post post, Draft draft) throws SQLException {
+        LedgerAction action = post.action();
         return action.recordedAt().map(EpochNanos::fits).orElse(true)
-                ? ledger.post(action, draft)
+                ? ledger.post(action, post.sides(), draft)
                 : Optional.of(Refusals.malformed("recorded at " + action.recordedAt().get()));
     }
 

@@ -61,7 +61,7 @@ final class ChangeWriter {
         var ledger = new LedgerBook(names, memory, tables.movements()::row);
         var documents = new DocumentSteps(codec, names.drills());
         this.making = new ChangeMaking(names, ledger, documents, watch);
-        this.inverses = new InverseMaking(tables, names, ledger, documents, UUID::randomUUID);
+        this.inverses = new InverseMaking(tables, ledger, documents, UUID::randomUUID);
     }
 
     State state() {
@@ -109,7 +109,7 @@ final class ChangeWriter {
                 row.sentence(),
                 kind,
                 row.number(),
-                (draft, day) -> inverses.make(row, draft, day));
+                (draft, day) -> inverses.make(row, draft));
     }
 
     private interface Work {

@@ -3,10 +3,8 @@ package org.glintery.records;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.workshop.DocRef;
 import org.pcollections.HashPMap;
@@ -21,7 +19,7 @@ final class Draft {
     private HashPMap<String, KeptBlob> blobs;
     private final List<MovementRow> movements = new ArrayList<>();
     private final Map<UUID, MovementRow> movementById = new HashMap<>();
-    private final Set<Long> reversed = new HashSet<>();
+    private final Map<Long, Long> reversers = new HashMap<>();
     private final List<DocumentStep> documentSteps = new ArrayList<>();
     private final List<BlobStep> blobSteps = new ArrayList<>();
     private final HouseFlow flow = new HouseFlow();
@@ -94,15 +92,16 @@ final class Draft {
         return movementById.get(id);
     }
 
-    boolean reversedHere(long sequence) {
-        return reversed.contains(sequence);
+    /** The number of the entry of this change that reverses another, 0 without. */
+    long reverser(long sequence) {
+        return reversers.getOrDefault(sequence, 0L);
     }
 
     void book(MovementRow row, BalanceMap after) {
         movements.add(row);
         movementById.put(row.id(), row);
         if (row.reverses() != 0) {
-            reversed.add(row.reverses());
+            reversers.put(row.reverses(), row.sequence());
         }
         balances = after;
     }

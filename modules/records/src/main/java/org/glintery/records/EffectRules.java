@@ -94,6 +94,16 @@ final class EffectRules {
                 : Optional.empty();
     }
 
+    /** Whether a spot inside was left with less than no uncertainty: only a reversal told wrongly does that. */
+    boolean belowNothing(Effect effect, BalanceMap after) {
+        return belowNothing(effect.from(), effect.drill(), after) || belowNothing(effect.to(), effect.drill(), after);
+    }
+
+    private boolean belowNothing(int spot, int drill, BalanceMap after) {
+        Balance there = after.at(spot, drill);
+        return inside(spot) && (there.variance() < 0 || there.uncounted() < 0);
+    }
+
     private boolean inside(int spot) {
         return !names.spots().value(spot).isBoundary();
     }

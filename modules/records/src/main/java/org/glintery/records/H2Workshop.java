@@ -6,13 +6,16 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.glintery.api.GlinteryException;
@@ -95,17 +98,16 @@ final class H2Workshop implements Workshop {
 
     @Override
     public Result<Applied> apply(ChangeSet change) {
-        return apply(change, false);
+        return prepared(change).then(this::apply);
     }
 
-    Result<Applied> apply(ChangeSet change, boolean trusted) {
-        return prepared(change, trusted)
-                .then(prepared -> unlessClosed(() -> writer.call(() -> changes.apply(prepared))));
+    Result<Applied> apply(PreparedChange change) {
+        return unlessClosed(() -> writer.call(() -> changes.apply(change)));
     }
 
-    private Result<PreparedChange> prepared(ChangeSet change, boolean trusted) {
+    private Result<PreparedChange> prepared(ChangeSet change) {
         try {
-            return Result.ok(PreparedChange.of(change, state().documents(), codec, trusted));
+            return Result.ok(PreparedChange.of(change, state().documents(), codec));
         } catch (MalformedException e) {
             return Result.refused(Refusals.malformed(e.getMessage()));
         }
@@ -113,7 +115,7 @@ final class H2Workshop implements Workshop {
 
     @Override
     public CompletionStage<Result<Applied>> submit(ChangeSet change) {
-        Result<PreparedChange> prepared = prepared(change, false);
+        Result<PreparedChange> prepared = prepared(change);
         if (prepared instanceof Result.Refused<PreparedChange> refused) {
             return CompletableFuture.completedFuture(Result.refused(refused.refusal()));
         }
@@ -170,11 +172,11 @@ final class H2Workshop implements Workshop {
 
     @Override
     public void ledger(LedgerQuery query, Consumer<LedgerEntry> each) {
-        ledger(query, Long.MAX_VALUE, each);
+        ledger(query, Long.MAX_VALUE, (entry, row) -> each.accept(entry));
     }
 
     /** @param revision entries that later changes booked are left out */
-    void ledger(LedgerQuery query, long revision, Consumer<LedgerEntry> each) {
+    void ledger(LedgerQuery query, long revision, BiConsumer<LedgerEntry, MovementRow> each) {
         OptionalInt drill = query.drill().map(names.drills()::find).orElse(OptionalInt.empty());
         OptionalInt spot = query.spot().map(names.spots()::find).orElse(OptionalInt.empty());
         if (query.drill().isPresent() && drill.isEmpty() || query.spot().isPresent() && spot.isEmpty()) {
@@ -185,20 +187,20 @@ final class H2Workshop implements Workshop {
         while (left > 0) {
             long from = next;
             int wanted = Math.min(left, CHUNK);
-            List<LedgerEntry> entries = writer.call(() -> entries(from, wanted, revision, drill, spot));
+            Map<LedgerEntry, MovementRow> entries = writer.call(() -> entries(from, wanted, revision, drill, spot));
             entries.forEach(each);
             if (entries.size() < wanted) {
                 return;
             }
             left -= entries.size();
-            next = entries.get(entries.size() - 1).sequence() + 1;
+            next = entries.keySet().stream().mapToLong(LedgerEntry::sequence).max().orElseThrow() + 1;
         }
     }
 
-    private List<LedgerEntry> entries(long from, int most, long revision, OptionalInt drill, OptionalInt spot)
-            throws SQLException {
+    private Map<LedgerEntry, MovementRow> entries(
+            long from, int most, long revision, OptionalInt drill, OptionalInt spot) throws SQLException {
         var words = new ActionWords(names);
-        var entries = new ArrayList<LedgerEntry>();
+        var entries = new LinkedHashMap<LedgerEntry, MovementRow>();
         long change = 0;
         UUID changeId = null;
         for (MovementRow row : tables.movements().rows(from, most, drill, spot)) {
@@ -210,7 +212,7 @@ final class H2Workshop implements Workshop {
                 changeId = tables.changes().row(change).id();
             }
             UUID reversed = row.reverses() == 0 ? null : tables.movements().row(row.reverses()).id();
-            entries.add(words.entry(row, sequence -> reversed, changeId));
+            entries.put(words.entry(row, sequence -> reversed, changeId), row);
         }
         return entries;
     }

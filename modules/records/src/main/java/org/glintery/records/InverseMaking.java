@@ -1,7 +1,6 @@
 package org.glintery.records;
 
 import java.sql.SQLException;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -9,36 +8,33 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.glintery.api.Refusal;
-import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.workshop.DocRef;
 
 /**
  * The inverse of a change: its steps taken back in reverse order. Refused when a document is no longer what the change
- * wrote, by content and not by version, or when drills have since gone elsewhere. Writer thread.
+ * wrote, by content and not by version, or when drills have since gone elsewhere. Reservations are not asked about: what
+ * undo brings back was allowed when it was there. Writer thread.
  */
 final class InverseMaking {
     private final Tables tables;
     private final LedgerBook ledger;
     private final DocumentSteps documents;
-    private final ReservationRule reservations;
     private final Supplier<UUID> ids;
 
-    InverseMaking(Tables tables, Names names, LedgerBook ledger, DocumentSteps documents, Supplier<UUID> ids) {
+    InverseMaking(Tables tables, LedgerBook ledger, DocumentSteps documents, Supplier<UUID> ids) {
         this.tables = tables;
         this.ledger = ledger;
         this.documents = documents;
-        this.reservations = new ReservationRule(names.drills());
         this.ids = ids;
     }
 
-    Optional<Refusal> make(ChangeRow change, Draft draft, LocalDate day) throws SQLException {
+    Optional<Refusal> make(ChangeRow change, Draft draft) throws SQLException {
         Optional<Refusal> refusal = takeBackMovements(change, draft);
         if (refusal.isEmpty()) {
             refusal = takeBackDocuments(change, draft);
         }
         if (refusal.isEmpty()) {
             takeBackBlobs(change, draft);
-            refusal = reservations.check(draft, day);
         }
         return refusal.map(why -> why.code().equals("later-work")
                 ? why
@@ -48,9 +44,7 @@ final class InverseMaking {
     private Optional<Refusal> takeBackMovements(ChangeRow change, Draft draft) throws SQLException {
         for (int i = change.movements() - 1; i >= 0; i--) {
             MovementRow row = tables.movements().row(change.firstMovement() + i);
-            var reversal = new LedgerAction.Reversal(
-                    ids.get(), row.id(), "taken back", Optional.empty(), Optional.empty());
-            Optional<Refusal> refusal = ledger.post(reversal, draft);
+            Optional<Refusal> refusal = ledger.takeBack(row, ids.get(), "taken back", draft);
             if (refusal.isPresent()) {
                 return refusal;
             }

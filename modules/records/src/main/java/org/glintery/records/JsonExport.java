@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.glintery.api.Json;
 import org.glintery.api.Result;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.Workshop.CopyReport;
@@ -14,6 +15,8 @@ import org.glintery.api.workshop.Workshop.CopyReport;
 final class JsonExport {
     static final String FORMAT = "glintery-workshop";
     static final int VERSION = 1;
+    /** Beside a reversal: what it did to uncertainty and uncounted amounts. */
+    static final String SIDES = "sides";
 
     private final H2Workshop workshop;
     private final JacksonCodec codec;
@@ -78,9 +81,11 @@ final class JsonExport {
 
     private long ledger(JsonGenerator json, long revision) {
         long[] count = {0};
-        workshop.ledger(LedgerQuery.all(), revision, entry -> {
+        workshop.ledger(LedgerQuery.all(), revision, (entry, row) -> {
+            Json.Obj action = (Json.Obj) codec.toJson(entry.action());
+            boolean reversal = row.kind() == MovementRow.Kind.REVERSAL;
             try {
-                JsonTrees.write(codec.toJson(entry.action()), json);
+                JsonTrees.write(reversal ? action.with(SIDES, codec.toJson(Sides.of(row.effect()))) : action, json);
                 count[0]++;
             } catch (IOException e) {
                 throw new UncheckedIOException(e);

@@ -8,17 +8,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.workshop.Blob;
-import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.DocRef;
-import org.glintery.api.workshop.Operation;
-import org.glintery.api.workshop.RawDocument;
 import org.glintery.api.workshop.Workshop.CopyReport;
+import org.glintery.records.PreparedChange.Step;
 import org.openide.util.NbBundle.Messages;
 
 /** Brings an export into an empty workshop as one change: all of it or nothing. */
@@ -32,9 +31,9 @@ import org.openide.util.NbBundle.Messages;
 final class JsonImport {
     private final H2Workshop workshop;
     private final JacksonCodec codec;
-    private final List<Operation> documents = new ArrayList<>();
-    private final List<Operation> actions = new ArrayList<>();
-    private final List<Operation> blobs = new ArrayList<>();
+    private final List<Step> documents = new ArrayList<>();
+    private final List<Step> actions = new ArrayList<>();
+    private final List<Step> blobs = new ArrayList<>();
     private boolean known;
 
     JsonImport(H2Workshop workshop, JacksonCodec codec) {
@@ -51,14 +50,12 @@ final class JsonImport {
             if (!known) {
                 return Result.refused("unreadable", Bundle.import_unreadable("it does not say what it is"));
             }
-            var operations = new ArrayList<>(blobs);
-            operations.addAll(documents);
-            operations.addAll(actions);
-            if (!operations.isEmpty()) {
-                var change = new ChangeSet(UUID.randomUUID(), Bundle.import_sentence(), List.of(), operations);
-                if (workshop.apply(change, true) instanceof Result.Refused<?> refused) {
-                    return Result.refused(refused.refusal());
-                }
+            var steps = new ArrayList<>(blobs);
+            steps.addAll(documents);
+            steps.addAll(actions);
+            var change = new PreparedChange(UUID.randomUUID(), Bundle.import_sentence(), List.of(), steps, true);
+            if (workshop.apply(change) instanceof Result.Refused<?> refused) {
+                return Result.refused(refused.refusal());
             }
             return Result.ok(
                     new CopyReport(file, documents.size(), actions.size(), blobs.size(), Files.size(file)));
@@ -95,8 +92,8 @@ final class JsonImport {
                     }
                 }
                 case "documents" -> each(parser, item -> documents.add(document(item)));
-                case "ledger" -> each(parser, item -> actions.add(new Operation.Post(codec.fromJson(item, LedgerAction.class))));
-                case "blobs" -> each(parser, item -> blobs.add(new Operation.AddBlob(blob(item))));
+                case "ledger" -> each(parser, item -> actions.add(action(item)));
+                case "blobs" -> each(parser, item -> blobs.add(new Step.AddBlob(blob(item))));
                 default -> parser.skipChildren();
             }
         }
@@ -118,13 +115,18 @@ final class JsonImport {
         }
     }
 
-    private static Operation document(Json.Obj item) {
+    private Step action(Json.Obj item) {
+        Optional<Sides> sides = item.get(JsonExport.SIDES).map(json -> codec.fromJson(json, Sides.class));
+        return new Step.Post(codec.fromJson(item, LedgerAction.class), sides);
+    }
+
+    private static Step document(Json.Obj item) {
         var ref = new DocRef(text(item, "owner"), text(item, "type"), UUID.fromString(text(item, "id")));
         int version = item.number("typeVersion").map(n -> n.intValueExact()).orElse(1);
         if (!(item.get("body").orElse(Json.NULL) instanceof Json.Obj body)) {
             throw new MalformedException("a document has no body: " + ref);
         }
-        return new Operation.PutRaw(new RawDocument(ref, version, body));
+        return new Step.Put(ref, version, body, null, Optional.empty());
     }
 
     private static Blob blob(Json.Obj item) {

@@ -31,8 +31,8 @@ final class LedgerBook {
         this.rows = rows;
     }
 
-    /** Books an action on the draft, or says why not. */
-    Optional<Refusal> post(LedgerAction action, Draft draft) throws SQLException {
+    /** Books an action on the draft, or says why not. @param sides what a reversal from elsewhere did there */
+    Optional<Refusal> post(LedgerAction action, Optional<Sides> sides, Draft draft) throws SQLException {
         MovementRow known = known(action.id(), draft);
         if (known != null) {
             UUID reversedId = known.reverses() == 0 ? null : row(known.reverses(), draft).id();
@@ -40,7 +40,7 @@ final class LedgerBook {
         }
         try {
             if (action instanceof LedgerAction.Reversal reversal) {
-                return reverse(reversal, draft);
+                return reverse(reversal, sides, draft);
             }
             return action instanceof LedgerAction.Movement movement ? move(movement, draft)
                     : stocktake((LedgerAction.Stocktake) action, draft);
@@ -59,15 +59,41 @@ final class LedgerBook {
         return refusal.isPresent() ? refusal : book(stocktake, rules.of(stocktake, draft.balances()), 0, draft);
     }
 
-    private Optional<Refusal> reverse(LedgerAction.Reversal reversal, Draft draft) throws SQLException {
+    /**
+     * Takes back exactly what an entry did. Where it was reversed and brought back before, the last link of that chain
+     * is what is reversed, since an entry is reversed at most once.
+     */
+    Optional<Refusal> takeBack(MovementRow row, UUID id, String reason, Draft draft) throws SQLException {
+        long end = row.sequence();
+        boolean stands = true;
+        for (long next = reverser(end, draft); next != 0; next = reverser(end, draft)) {
+            end = next;
+            stands = !stands;
+        }
+        if (!stands) {
+            return Optional.of(Refusals.alreadyReversed());
+        }
+        var reversal = new LedgerAction.Reversal(id, row(end, draft).id(), reason, Optional.empty(), Optional.empty());
+        return post(reversal, Optional.of(Sides.of(row.effect().inverse())), draft);
+    }
+
+    private long reverser(long sequence, Draft draft) {
+        long here = draft.reverser(sequence);
+        return here != 0 ? here : memory.reverser(sequence);
+    }
+
+    private Optional<Refusal> reverse(LedgerAction.Reversal reversal, Optional<Sides> sides, Draft draft)
+            throws SQLException {
         MovementRow target = known(reversal.reverses(), draft);
         if (target == null) {
             return Optional.of(Refusals.unknownMovement());
         }
-        if (memory.isReversed(target.sequence()) || draft.reversedHere(target.sequence())) {
+        if (reverser(target.sequence(), draft) != 0) {
             return Optional.of(Refusals.alreadyReversed());
         }
-        Effect effect = rules.inverse(target.effect(), draft.balances());
+        Effect effect = sides.isPresent()
+                ? sides.get().in(target.effect().inverse())
+                : rules.inverse(target.effect(), draft.balances());
         return book(reversal, effect, target.sequence(), draft);
     }
 
@@ -77,6 +103,9 @@ final class LedgerBook {
             return refusal;
         }
         BalanceMap after = apply(effect, draft.balances());
+        if (rules.belowNothing(effect, after)) {
+            return Optional.of(Refusals.malformed("it takes back more than there is"));
+        }
         long sequence = memory.last() + draft.movements().size() + 1;
         draft.book(new RowMaking(names, draft).row(action, effect, sequence, reverses), after);
         draft.flow().moved(

@@ -1,11 +1,12 @@
 package org.glintery.records;
 
-import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
 
-/** What the writer remembers of the ledger besides the balances: which ids there are, what was reversed. */
+/** What the writer remembers of the ledger besides the balances: which ids there are, what was reversed by what. */
 final class LedgerMemory {
     private final MovementIds ids;
-    private final BitSet reversed = new BitSet();
+    private final Map<Long, Long> reversers = new HashMap<>();
     private long last;
 
     LedgerMemory(int expected) {
@@ -16,8 +17,9 @@ final class LedgerMemory {
         return ids;
     }
 
-    boolean isReversed(long sequence) {
-        return reversed.get(Math.toIntExact(sequence));
+    /** The number of the entry that reverses another, 0 without. */
+    long reverser(long sequence) {
+        return reversers.getOrDefault(sequence, 0L);
     }
 
     /** The newest sequence number, 0 before the first. */
@@ -28,7 +30,7 @@ final class LedgerMemory {
     void remember(long sequence, long idHigh, long idLow, long reverses) {
         ids.put(idHigh, idLow, Math.toIntExact(sequence));
         if (reverses != 0) {
-            reversed.set(Math.toIntExact(reverses));
+            reversers.put(reverses, sequence);
         }
         last = sequence;
     }

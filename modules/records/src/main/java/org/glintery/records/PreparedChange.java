@@ -34,7 +34,8 @@ record PreparedChange(
 
         record Remove(DocRef ref) implements Step {}
 
-        record Post(LedgerAction action) implements Step {}
+        /** @param sides what a reversal from elsewhere did there; empty where the rules say it */
+        record Post(LedgerAction action, Optional<Sides> sides) implements Step {}
 
         record AddBlob(Blob blob) implements Step {}
     }
@@ -43,12 +44,12 @@ record PreparedChange(
     record Raised(int version, Json.Obj body) {}
 
     /** @throws MalformedException when a record can't be written as JSON */
-    static PreparedChange of(ChangeSet change, Documents documents, JacksonCodec codec, boolean trusted) {
+    static PreparedChange of(ChangeSet change, Documents documents, JacksonCodec codec) {
         List<Step> steps = new ArrayList<>(change.operations().size());
         for (Operation operation : change.operations()) {
             steps.add(step(operation, documents, codec));
         }
-        return new PreparedChange(change.id(), change.sentence(), change.preconditions(), steps, trusted);
+        return new PreparedChange(change.id(), change.sentence(), change.preconditions(), steps, false);
     }
 
     private static Step step(Operation operation, Documents documents, JacksonCodec codec) {
@@ -70,7 +71,7 @@ record PreparedChange(
             return new Step.Remove(remove.ref());
         }
         if (operation instanceof Operation.Post post) {
-            return new Step.Post(post.action());
+            return new Step.Post(post.action(), Optional.empty());
         }
         return new Step.AddBlob(((Operation.AddBlob) operation).blob());
     }

@@ -1,0 +1,165 @@
+package org.glintery.records;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.function.UnaryOperator;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.LedgerAction;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.workshop.Applied;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Operation;
+import org.glintery.api.workshop.View;
+import org.glintery.api.workshop.Workshop;
+import org.glintery.testkit.LedgerWork;
+import org.glintery.testkit.PlainLedger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The real ledger beside a plain one, compared after every step. */
+class LedgerWorkTest {
+    private static final long SEED = 20260301;
+    private static final Set<String> EXPECTED_REFUSALS = Set.of(
+            "not-enough", "id-reused", "same-spot", "nothing-to-move", "not-inside", "amount-needed",
+            "unknown-movement", "already-reversed", "reserved", "not-available", "change-repeated");
+
+    @TempDir
+    Path temp;
+
+    private final DayClock clock = new DayClock();
+    private final H2Workshops workshops = new H2Workshops(clock, ChangeMaking.StepWatch.NONE);
+    private final Map<String, Integer> outcomes = new TreeMap<>();
+
+    @Test
+    void agreesWithThePlainLedger_afterEveryStep() {
+        Workshop workshop = workshops.create(temp.resolve("w")).orThrow();
+        var plain = new PlainLedger();
+        var work = new LedgerWork(SEED);
+        try {
+            run(work, 10_000, workshop, plain, UnaryOperator.identity());
+            String digest = workshop.view().contentDigest();
+            assertThat(workshop.check().problems()).isEmpty();
+            workshop.close();
+            workshop = workshops.open(temp.resolve("w")).orThrow();
+            assertThat(workshop.view().contentDigest()).isEqualTo(digest);
+            run(work, 10_300, workshop, plain, UnaryOperator.identity());
+        } finally {
+            workshop.close();
+        }
+        assertThat(outcomes.keySet()).as("what happened, with seed %d: %s", SEED, outcomes).containsAll(EXPECTED_REFUSALS);
+        assertThat(outcomes.get("undone")).isGreaterThan(100);
+        assertThat(outcomes.get("redone")).isGreaterThan(50);
+        assertThat(outcomes.get("ok")).isGreaterThan(1_000);
+    }
+
+    private void run(
+            LedgerWork work, int actions, Workshop workshop, PlainLedger plain, UnaryOperator<ChangeSet> fault) {
+        ChangeSet change = null;
+        while (work.actions() < actions) {
+            if (work.oneIn(40)) {
+                clock.nextDay();
+            }
+            if (work.oneIn(9)) {
+                same("undone", plain.undo(), workshop.undo(), work);
+                if (work.oneIn(2)) {
+                    same("redone", plain.redo(), workshop.redo(), work);
+                }
+            }
+            if (change == null || !work.oneIn(50)) {
+                change = work.next(clock.day());
+            }
+            same("ok", plain.apply(change, clock.day()), workshop.apply(fault.apply(change)), work);
+            compare(workshop.view(), plain, work);
+        }
+    }
+
+    private void same(String done, Set<String> expected, Result<Applied> got, LedgerWork work) {
+        String code = got instanceof Result.Refused<Applied> refused ? refused.refusal().code() : done;
+        outcomes.merge(code, 1, Integer::sum);
+        assertThat(expected.isEmpty() ? Set.of(done) : expected)
+                .as("seed %d, after %d actions", SEED, work.actions())
+                .contains(code);
+    }
+
+    private void compare(View view, PlainLedger plain, LedgerWork work) {
+        for (Drill drill : LedgerWork.DRILLS) {
+            for (Spot spot : LedgerWork.SPOTS) {
+                assertThat(view.balance(spot, drill))
+                        .as("seed %d, after %d actions: %s of %s", SEED, work.actions(), spot, drill)
+                        .isEqualTo(plain.balance(spot, drill));
+                assertThat(view.contents(spot).containsKey(drill))
+                        .isEqualTo(!plain.balance(spot, drill).isZero())
+                        .isEqualTo(view.whereabouts(drill).containsKey(spot));
+            }
+            assertThat(view.inTheHouse(drill)).isEqualTo(plain.inTheHouse(drill));
+            assertThat(view.reserved(drill)).isEqualTo(plain.reserved(drill, clock.day()));
+            assertThat(view.available(drill)).isEqualTo(view.inTheHouse(drill) - view.reserved(drill));
+        }
+    }
+
+    /** Mistakes a ledger could make, put between the work and the real one. */
+    enum Mistake {
+        DROPPED_REVERSAL,
+        DOUBLE_POST,
+        WRONG_SIGN;
+
+        private static final Map<Mistake, Class<? extends LedgerAction>> OF = new EnumMap<>(Map.of(
+                DROPPED_REVERSAL, LedgerAction.Reversal.class,
+                DOUBLE_POST, LedgerAction.Movement.class,
+                WRONG_SIGN, LedgerAction.Movement.class));
+
+        List<Operation> made(Operation operation) {
+            if (!(operation instanceof Operation.Post post) || !OF.get(this).isInstance(post.action())) {
+                return List.of(operation);
+            }
+            return switch (this) {
+                case DROPPED_REVERSAL -> List.of();
+                case DOUBLE_POST -> List.of(operation, copy((LedgerAction.Movement) post.action(), false));
+                case WRONG_SIGN -> List.of(copy((LedgerAction.Movement) post.action(), true));
+            };
+        }
+
+        private static Operation copy(LedgerAction.Movement of, boolean turned) {
+            return new Operation.Post(LedgerAction.Movement.of(
+                    turned ? of.id() : new UUID(of.id().getMostSignificantBits(), ~of.id().getLeastSignificantBits()),
+                    of.drill(),
+                    turned ? of.to() : of.from(),
+                    turned ? of.from() : of.to(),
+                    of.amount(),
+                    of.reason()));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void tellsTheLedgersApart_whenOneMakesAMistake(Mistake mistake) {
+        var work = new LedgerWork(SEED);
+        var plain = new PlainLedger();
+        try (Workshop workshop = workshops.create(temp.resolve("w")).orThrow()) {
+            // right at first, so that the mistake and nothing else is what is noticed
+            run(work, 300, workshop, plain, UnaryOperator.identity());
+            int before = work.actions();
+            assertThatThrownBy(() -> run(work, before + 2_000, workshop, plain, change -> spoilt(change, mistake)))
+                    .isInstanceOf(AssertionError.class)
+                    .hasMessageContaining("seed " + SEED);
+        }
+    }
+
+    private static ChangeSet spoilt(ChangeSet change, Mistake mistake) {
+        List<Operation> operations = new ArrayList<>();
+        change.operations().forEach(operation -> operations.addAll(mistake.made(operation)));
+        return new ChangeSet(change.id(), change.sentence(), change.preconditions(), operations);
+    }
+}

@@ -14,7 +14,7 @@ import org.glintery.api.activework.RunningSitting;
  *
  * @param zone where it was begun; a fixed offset where the region's local time would mean two moments
  */
-record WorkingTime(Instant start, Optional<Instant> pausedSince, int pausedMinutes, ZoneId zone) {
+public record WorkingTime(Instant start, Optional<Instant> pausedSince, int pausedMinutes, ZoneId zone) {
 
     private static final int SECONDS_A_MINUTE = 60;
 
@@ -22,7 +22,7 @@ record WorkingTime(Instant start, Optional<Instant> pausedSince, int pausedMinut
         return new WorkingTime(now.toInstant(), Optional.empty(), 0, now.getZone());
     }
 
-    static WorkingTime of(RunningSitting running) {
+    public static WorkingTime of(RunningSitting running) {
         ZoneId zone = ZoneId.of(running.zone());
         return new WorkingTime(
                 running.startedAt().atZone(zone).toInstant(),
@@ -56,12 +56,12 @@ record WorkingTime(Instant start, Optional<Instant> pausedSince, int pausedMinut
     }
 
     /** With the pause that goes on. */
-    int pausedMinutesUntil(Instant now) {
+    public int pausedMinutesUntil(Instant now) {
         return pausedMinutes + pausedSince.map(since -> minutes(since, now)).orElse(0);
     }
 
     /** Worked until then, pauses left out; a clock that was set back gives 0. */
-    int workedMinutesUntil(Instant now) {
+    public int workedMinutesUntil(Instant now) {
         return Math.max(0, minutes(start, now) - pausedMinutesUntil(now));
     }
 

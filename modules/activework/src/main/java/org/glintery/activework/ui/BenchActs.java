@@ -1,0 +1,117 @@
+package org.glintery.activework.ui;
+
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.UUID;
+import org.glintery.api.Result;
+import org.glintery.api.activework.ActiveWork;
+import org.glintery.api.activework.Question;
+import org.glintery.api.activework.Sitting;
+import org.glintery.api.time.About;
+import org.glintery.api.workshop.Stored;
+import org.glintery.workbench.parts.Asking;
+import org.glintery.workbench.spi.Desk;
+import org.openide.util.NbBundle.Messages;
+
+/** What can be done at one piece of the bench. Event thread. */
+final class BenchActs implements RunningStrip.Acts {
+
+    private final Desk desk;
+    private final ActiveWork bench;
+    private final UUID piece;
+    private final BenchDialogs dialogs;
+    private SittingDraft.Measure measure = SittingDraft.Measure.DRILLS;
+    private boolean hasSymbols;
+
+    BenchActs(Desk desk, UUID piece) {
+        this.desk = desk;
+        this.bench = BenchOfDesk.of(desk);
+        this.piece = piece;
+        this.dialogs = new BenchDialogs(desk);
+    }
+
+    /** What the forms begin with from now on. */
+    void suggest(SittingsPage page) {
+        measure = page.measure();
+        hasSymbols = page.hasSymbols();
+    }
+
+    @Override
+    public void begin() {
+        desk.change(view -> bench.begin(view, piece, now()));
+    }
+
+    @Override
+    public void pause() {
+        desk.change(view -> bench.pause(view, piece, now()));
+    }
+
+    @Override
+    public void goOn() {
+        desk.change(view -> bench.resume(view, piece, now()));
+    }
+
+    @Override
+    @Messages({"BenchActs.end=End the sitting", "BenchActs.endDo=End it"})
+    public void end() {
+        ZonedDateTime ended = now();
+        SittingForm form = new SittingForm(desk.clock(), SittingDraft.blank(today(), measure), hasSymbols, true);
+        if (Asking.ask(Bundle.BenchActs_end(), form, Bundle.BenchActs_endDo(), form::ready)) {
+            SittingDraft draft = form.draft();
+            desk.change(view -> draft.sitting(piece)
+                    .then(told -> bench.end(view, piece, ended, told.laid(), told.where(), told.note())));
+        }
+    }
+
+    @Messages({"BenchActs.add=Add a sitting", "BenchActs.addDo=Add it"})
+    void addSitting() {
+        SittingForm form = new SittingForm(desk.clock(), SittingDraft.blank(today(), measure), hasSymbols, false);
+        if (Asking.ask(Bundle.BenchActs_add(), form, Bundle.BenchActs_addDo(), form::ready)) {
+            SittingDraft draft = form.draft();
+            UUID id = UUID.randomUUID();
+            desk.change(view -> draft.sitting(piece).then(sitting -> bench.sit(view, id, sitting)));
+        }
+    }
+
+    @Messages({"BenchActs.edit=Correct the sitting", "BenchActs.editDo=Keep it"})
+    void correct(Stored<Sitting> sitting) {
+        SittingForm form = new SittingForm(desk.clock(), SittingDraft.of(sitting.value()), hasSymbols, false);
+        if (Asking.ask(Bundle.BenchActs_edit(), form, Bundle.BenchActs_editDo(), form::ready)) {
+            SittingDraft draft = form.draft();
+            desk.change(view -> {
+                Result<Sitting> corrected = draft.corrected(sitting.value());
+                return corrected.then(now -> bench.editSitting(view, sitting.id(), now));
+            });
+        }
+    }
+
+    void putOnTheBench() {
+        desk.change(view -> bench.start(view, piece, today()));
+    }
+
+    void letRest() {
+        desk.change(view -> bench.rest(view, piece, today()));
+    }
+
+    void complete() {
+        dialogs.completion(piece).ifPresent(told -> desk.change(view -> bench.complete(view, told)));
+    }
+
+    void ask() {
+        UUID id = UUID.randomUUID();
+        dialogs.question(piece).ifPresent(question -> desk.change(view -> bench.ask(view, id, question)));
+    }
+
+    void answer(Stored<Question> question) {
+        dialogs.answer(question.value())
+                .ifPresent(answer -> desk.change(view -> bench.answer(view, question.id(), answer)));
+    }
+
+    private ZonedDateTime now() {
+        return ZonedDateTime.now(desk.clock());
+    }
+
+    private About today() {
+        return About.on(LocalDate.now(desk.clock()));
+    }
+}

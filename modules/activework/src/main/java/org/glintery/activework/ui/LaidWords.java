@@ -1,0 +1,91 @@
+package org.glintery.activework.ui;
+
+import java.text.NumberFormat;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.glintery.api.activework.Laid;
+import org.glintery.api.activework.Progress;
+import org.openide.util.NbBundle.Messages;
+
+/** What was laid, in words. Pure; any thread. */
+final class LaidWords {
+
+    private static final int PERCENT = 100;
+
+    private LaidWords() {}
+
+    @Messages({
+        "# {0} - how many",
+        "LaidWords.drills={0} drills",
+        "# {0} - percent",
+        "LaidWords.percent={0} %",
+        "# {0} - how many",
+        "LaidWords.sections={0,choice,1#1 section|1<{0} sections}"
+    })
+    static String of(Laid laid) {
+        Stream<Optional<String>> told = Stream.of(
+                laid.drills().map(n -> Bundle.LaidWords_drills(number(n))),
+                laid.percent().map(p -> Bundle.LaidWords_percent(number(p))),
+                laid.sections().map(n -> Bundle.LaidWords_sections(n)),
+                Optional.of(bySymbol(laid.bySymbol())).filter(words -> !words.isEmpty()));
+        return told.flatMap(Optional::stream).collect(Collectors.joining(", "));
+    }
+
+    /** "A=120, B=30", as it is typed. */
+    static String bySymbol(Map<String, Long> counts) {
+        return counts.entrySet().stream()
+                .map(one -> one.getKey() + "=" + one.getValue())
+                .collect(Collectors.joining(", "));
+    }
+
+    @Messages({
+        "# {0} - laid",
+        "# {1} - of how many",
+        "LaidWords.of={0} of {1} drills",
+        "# {0} - laid",
+        "# {1} - of how many",
+        "LaidWords.aboutOf=about {0} of {1} drills",
+        "# {0} - percent",
+        "LaidWords.share={0} % laid",
+        "# {0} - percent",
+        "LaidWords.aboutShare=about {0} % laid",
+        "# {0} - laid",
+        "LaidWords.noTotal={0} drills laid; how many the whole takes is not known",
+        "LaidWords.unknown=How far it is can not be told yet"
+    })
+    static String of(Progress progress) {
+        Optional<Long> laid = progress.laidDrills();
+        Optional<Long> total = progress.totalDrills();
+        if (laid.isPresent() && total.isPresent()) {
+            String so = number(laid.get());
+            String all = number(total.get());
+            return progress.estimated() ? Bundle.LaidWords_aboutOf(so, all) : Bundle.LaidWords_of(so, all);
+        }
+        if (progress.share().isPresent()) {
+            String percent = number(Math.floor(progress.share().get() * PERCENT));
+            return progress.estimated() ? Bundle.LaidWords_aboutShare(percent) : Bundle.LaidWords_share(percent);
+        }
+        return laid.map(so -> Bundle.LaidWords_noTotal(number(so))).orElseGet(Bundle::LaidWords_unknown);
+    }
+
+    @Messages({
+        "# {0} - hours",
+        "# {1} - minutes",
+        "LaidWords.hours={0} h {1} min",
+        "# {0} - minutes",
+        "LaidWords.minutes={0} min"
+    })
+    static String minutes(int minutes) {
+        return minutes < 60
+                ? Bundle.LaidWords_minutes(String.valueOf(minutes))
+                : Bundle.LaidWords_hours(String.valueOf(minutes / 60), String.valueOf(minutes % 60));
+    }
+
+    private static String number(Number number) {
+        NumberFormat format = NumberFormat.getNumberInstance();
+        format.setMaximumFractionDigits(1);
+        return format.format(number);
+    }
+}

@@ -1,0 +1,126 @@
+package org.glintery.activework.ui;
+
+import java.awt.Component;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.UUID;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComboBox;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import org.glintery.activework.ui.SittingDraft.Measure;
+import org.glintery.api.Result;
+import org.glintery.api.time.About;
+import org.glintery.workbench.parts.AboutField;
+import org.glintery.workbench.parts.FormSheet;
+import org.glintery.workbench.parts.Space;
+import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.parts.WrappedText;
+import org.openide.util.NbBundle.Messages;
+
+/** Asks for a sitting: every field may stay empty. Event thread. */
+final class SittingForm extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+    private static final int WIDTH_PX = 480;
+
+    private final AboutField day;
+    private final JComboBox<Measure> measure = new JComboBox<>(Measure.values());
+    private final JTextField amount = new JTextField();
+    private final JTextField symbols = new JTextField();
+    private final JTextField minutes = new JTextField();
+    private final JTextField where = new JTextField();
+    private final JTextField note = new JTextField();
+    private final WrappedText trouble = Texts.wrappedHint("");
+    private final transient SittingDraft begun;
+
+    /** @param timed whether day and minutes are known already, as when a running sitting ends */
+    @Messages({
+        "SittingForm.day=When",
+        "SittingForm.amount=How much was laid",
+        "SittingForm.measure=Counted in",
+        "SittingForm.symbols=By symbol",
+        "SittingForm.symbolsHint=Such as A=120, B=30. Only these are taken from the pockets and bags of the piece.",
+        "SittingForm.minutes=Minutes, pauses left out",
+        "SittingForm.where=Where",
+        "SittingForm.note=Note"
+    })
+    SittingForm(Clock clock, SittingDraft begun, boolean hasSymbols, boolean timed) {
+        super(new MigLayout("insets 0, wrap 1", "[" + Space.px(WIDTH_PX) + "!, fill]"));
+        setOpaque(false);
+        this.begun = begun;
+        day = new AboutField(clock);
+        FormSheet sheet = new FormSheet(2)
+                .field(Bundle.SittingForm_amount(), amount)
+                .field(Bundle.SittingForm_measure(), measure);
+        if (!timed) {
+            sheet.field(Bundle.SittingForm_day(), day).field(Bundle.SittingForm_minutes(), minutes);
+        }
+        if (hasSymbols) {
+            sheet.wide(Bundle.SittingForm_symbols(), symbols, Bundle.SittingForm_symbolsHint());
+        }
+        sheet.field(Bundle.SittingForm_where(), where).field(Bundle.SittingForm_note(), note);
+        add(sheet);
+        add(trouble, "wmin 0");
+        measure.setRenderer(new MeasureWords());
+        fill();
+    }
+
+    private void fill() {
+        day.setValue(Optional.of(begun.day()));
+        measure.setSelectedItem(begun.measure());
+        amount.setText(begun.amount());
+        symbols.setText(begun.symbols());
+        minutes.setText(begun.minutes());
+        where.setText(begun.where());
+        note.setText(begun.note());
+    }
+
+    SittingDraft draft() {
+        About when = day.value().orElse(begun.day());
+        return new SittingDraft(
+                when,
+                (Measure) measure.getSelectedItem(),
+                amount.getText(),
+                symbols.getText(),
+                minutes.getText(),
+                where.getText(),
+                note.getText());
+    }
+
+    /** Whether all that is typed is understood; says what is not. */
+    @Messages("SittingForm.date=The date is not understood yet. Change it, or leave it empty.")
+    boolean ready() {
+        if (!day.isUnderstood()) {
+            trouble.setText(Bundle.SittingForm_date());
+            return false;
+        }
+        Result<?> understood = draft().sitting(new UUID(0, 0));
+        trouble.setText(understood instanceof Result.Refused<?> no ? no.refusal().text() : "");
+        return understood instanceof Result.Ok<?>;
+    }
+
+    @Messages({
+        "MeasureWords.drills=drills",
+        "MeasureWords.percent=percent of the whole",
+        "MeasureWords.sections=sections"
+    })
+    private static final class MeasureWords extends DefaultListCellRenderer {
+
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> list, Object value, int index, boolean selected, boolean focused) {
+            String words =
+                    switch ((Measure) value) {
+                        case DRILLS -> Bundle.MeasureWords_drills();
+                        case PERCENT -> Bundle.MeasureWords_percent();
+                        case SECTIONS -> Bundle.MeasureWords_sections();
+                    };
+            return super.getListCellRendererComponent(list, words, index, selected, focused);
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package org.glintery.activework.ui;
+
+import java.awt.Dimension;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.time.LocalDate;
+import java.util.UUID;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JTable;
+import net.miginfocom.swing.MigLayout;
+import org.glintery.api.activework.ActiveWork;
+import org.glintery.api.stash.Standing;
+import org.glintery.api.workshop.View;
+import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.PageScroll;
+import org.glintery.workbench.parts.Pictogram;
+import org.glintery.workbench.parts.SectionHeading;
+import org.glintery.workbench.parts.Space;
+import org.glintery.workbench.parts.Tables;
+import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.parts.WrappedText;
+import org.glintery.workbench.spi.Desk;
+import org.glintery.workbench.spi.ScreenPart;
+import org.openide.util.NbBundle.Messages;
+
+/** The Sittings tab: how far the piece is, the sitting that goes on, those before, and open questions. */
+final class SittingsPart implements ScreenPart<SittingsPage> {
+
+    private static final int MOST_ROWS_SHOWN = 10;
+
+    private final Desk desk;
+    private final ActiveWork bench;
+    private final UUID piece;
+    private final BenchActs acts;
+    private final ProgressPanel progress = new ProgressPanel();
+    private final RunningStrip running;
+    private final SittingsTable rows = new SittingsTable();
+    private final JTable table = Tables.readable(new JTable(rows), Bundle.SittingsPart_sittings());
+    private final JComponent scrollingTable = Tables.scrolling(table);
+    private final WrappedText none = Texts.wrappedHint(Bundle.SittingsPart_none());
+    private final QuestionsPanel questions;
+    private final JButton start;
+    private final JButton rest;
+    private final JButton complete;
+    private final JButton correct;
+    private final JComponent page;
+
+    @Messages({
+        "SittingsPart.progress=How far it is",
+        "SittingsPart.start=Put on the bench",
+        "SittingsPart.rest=Let it rest",
+        "SittingsPart.complete=Complete it",
+        "SittingsPart.sittings=Sittings",
+        "SittingsPart.none=No sitting yet. Begin one now, or add one from before: how much was laid may be told in drills, in percent or in sections, or not at all.",
+        "SittingsPart.add=Add a sitting",
+        "SittingsPart.correct=Correct it",
+        "SittingsPart.questions=Questions",
+        "SittingsPart.ask=Ask"
+    })
+    SittingsPart(Desk desk, UUID piece) {
+        this.desk = desk;
+        this.bench = BenchOfDesk.of(desk);
+        this.piece = piece;
+        acts = new BenchActs(desk, piece);
+        running = new RunningStrip(desk.clock(), acts);
+        questions = new QuestionsPanel(acts::answer);
+        start = Buttons.plain(Pictogram.BENCH, Bundle.SittingsPart_start(), acts::putOnTheBench);
+        rest = Buttons.plain(Pictogram.REST, Bundle.SittingsPart_rest(), acts::letRest);
+        complete = Buttons.plain(Pictogram.DONE, Bundle.SittingsPart_complete(), acts::complete);
+        correct = Buttons.plain(Pictogram.EDIT, Bundle.SittingsPart_correct(), this::correctSelected);
+        correct.setEnabled(false);
+        table.getSelectionModel().addListSelectionListener(e -> correct.setEnabled(table.getSelectedRow() >= 0));
+        table.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent e) {
+                if (e.getClickCount() == 2) {
+                    correctSelected();
+                }
+            }
+        });
+        page = new PageScroll(column());
+    }
+
+    private JPanel column() {
+        JPanel column = new JPanel(new MigLayout(
+                "insets " + Space.SECTION + ", fillx, wrap 1, hidemode 3, gapy " + Space.APART,
+                "[grow, fill, 0:pref:" + Space.px(Space.READING_WIDTH + 240) + "]"));
+        column.setOpaque(false);
+        column.add(new SectionHeading(Bundle.SittingsPart_progress(), start, rest, complete), "wmin 0");
+        column.add(progress, "wmin 0");
+        column.add(running, "wmin 0");
+        column.add(
+                new SectionHeading(
+                        Bundle.SittingsPart_sittings(),
+                        Buttons.plain(Pictogram.ADD, Bundle.SittingsPart_add(), acts::addSitting),
+                        correct),
+                "wmin 0, gaptop " + Space.NEAR);
+        column.add(none, "wmin 0");
+        column.add(scrollingTable, "wmin 0");
+        column.add(
+                new SectionHeading(
+                        Bundle.SittingsPart_questions(),
+                        Buttons.plain(Pictogram.QUESTION, Bundle.SittingsPart_ask(), acts::ask)),
+                "wmin 0, gaptop " + Space.NEAR);
+        column.add(questions, "wmin 0");
+        return column;
+    }
+
+    @Override
+    public SittingsPage prepare(View view) {
+        return SittingsPage.of(view, bench, piece, LocalDate.now(desk.clock()));
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public void show(SittingsPage shown) {
+        acts.suggest(shown);
+        Standing standing = shown.standing();
+        boolean onTheBench = standing == Standing.ON_THE_BENCH;
+        start.setVisible(!onTheBench && standing != Standing.MADE);
+        rest.setVisible(onTheBench);
+        complete.setVisible(onTheBench || standing == Standing.RESTING);
+        progress.show(shown.progress(), shown.forecast());
+        running.show(shown.running(), standing != Standing.MADE && standing != Standing.LET_GO);
+        none.setVisible(shown.sittings().isEmpty());
+        scrollingTable.setVisible(!shown.sittings().isEmpty());
+        if (rows.show(shown.sittings())) {
+            int visible = Math.min(MOST_ROWS_SHOWN, shown.sittings().size());
+            table.setPreferredScrollableViewportSize(
+                    new Dimension(Space.px(Space.READING_WIDTH), visible * table.getRowHeight()));
+        }
+        questions.show(shown.questions());
+        page.revalidate();
+    }
+
+    private void correctSelected() {
+        if (table.getSelectedRow() >= 0) {
+            acts.correct(rows.row(table.getSelectedRow()));
+        }
+    }
+}

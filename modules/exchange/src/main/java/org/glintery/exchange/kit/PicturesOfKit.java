@@ -1,0 +1,86 @@
+package org.glintery.exchange.kit;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.Picture;
+import org.glintery.exchange.picture.PictureKind;
+import org.openide.util.NbBundle.Messages;
+
+/** Gathers the pictures that a kit file holds or names. Used once. */
+@Messages({
+    "# {0} - file name",
+    "picture-outside=The picture {0} does not lie beside the kit. Nothing was imported; name pictures by their own names only.",
+    "# {0} - file name",
+    "picture-missing=The picture {0} is not beside the kit or can''t be read. Nothing was imported; put it there or take it out of the kit.",
+    "# {0} - file name",
+    "picture-none={0} is not a picture that can be kept. Nothing was imported; take it out of the kit.",
+    "# {0} - file name",
+    "picture-too-large={0} is larger than 64 MiB. Nothing was imported; make it smaller.",
+    "picture-in-it=A picture in the file"
+})
+final class PicturesOfKit {
+    private static final long MOST_BYTES = 64L << 20;
+
+    private final Path folder;
+    private final Map<String, Blob> blobs = new LinkedHashMap<>();
+
+    /** @param folder where the kit file lies */
+    PicturesOfKit(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Every picture once. */
+    List<Blob> blobs() {
+        return List.copyOf(blobs.values());
+    }
+
+    List<Picture> take(List<PictureInFile> told) throws NotAKitException {
+        List<Picture> pictures = new ArrayList<>();
+        for (PictureInFile one : told) {
+            byte[] bytes = one.file().isPresent() ? beside(one.file().get()) : decoded(one.bytes().orElse(""));
+            String name = one.file().orElse(Bundle.picture_in_it());
+            PictureKind kind = PictureKind.of(bytes)
+                    .orElseThrow(() -> new NotAKitException("not-a-picture", Bundle.picture_none(name)));
+            Blob blob = Blob.of(kind.mediaType(), bytes);
+            blobs.putIfAbsent(blob.hash(), blob);
+            pictures.add(new Picture(blob.hash(), blob.mediaType(), one.caption().orElse("")));
+        }
+        return pictures;
+    }
+
+    private static byte[] decoded(String base64) throws NotAKitException {
+        try {
+            return Base64.getMimeDecoder().decode(base64);
+        } catch (IllegalArgumentException e) {
+            throw new NotAKitException("not-a-picture", Bundle.picture_none(Bundle.picture_in_it()));
+        }
+    }
+
+    /** Links are followed before it is asked whether the file lies beside the kit. */
+    private byte[] beside(String name) throws NotAKitException {
+        if (name.contains("\\") || name.contains(":") || name.startsWith("/")) {
+            throw new NotAKitException("picture-outside", Bundle.picture_outside(name));
+        }
+        try {
+            Path home = folder.toRealPath();
+            Path named = home.resolve(name).normalize();
+            if (!named.startsWith(home) || !named.toRealPath().startsWith(home)) {
+                throw new NotAKitException("picture-outside", Bundle.picture_outside(name));
+            }
+            if (Files.size(named) > MOST_BYTES) {
+                throw new NotAKitException("too-large", Bundle.picture_too_large(name));
+            }
+            return Files.readAllBytes(named);
+        } catch (IOException | InvalidPathException e) {
+            throw new NotAKitException("picture-missing", Bundle.picture_missing(name));
+        }
+    }
+}

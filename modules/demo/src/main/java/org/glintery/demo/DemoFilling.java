@@ -1,0 +1,66 @@
+package org.glintery.demo;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.glintery.api.Result;
+import org.glintery.api.stash.ColourCard;
+import org.glintery.api.stash.Standing;
+import org.glintery.api.time.About;
+import org.glintery.api.workshop.Applied;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.DemoWorkshop;
+import org.glintery.api.workshop.Settings;
+import org.glintery.api.workshop.View;
+import org.glintery.api.workshop.Workshop;
+import org.openide.util.NbBundle.Messages;
+import org.openide.util.lookup.ServiceProvider;
+
+/** Fills an empty workshop with the demo, as one change. */
+@ServiceProvider(service = DemoWorkshop.class)
+@Messages({
+    "demo-not-empty=This workshop is not empty. Nothing was added; the demo goes into a workshop of its own.",
+    "demo-sentence=Fill with the demo"
+})
+public final class DemoFilling implements DemoWorkshop {
+    /** The day on which the demo stands still. */
+    static final LocalDate TODAY = LocalDate.of(2026, 11, 14);
+
+    @Override
+    public Result<Applied> fill(Workshop workshop, long seed) {
+        View view = workshop.view();
+        if (view.documents().anyMatch(document -> !document.ref().equals(Settings.TYPE.ref(Settings.ID)))
+                || !view.spots().isEmpty()) {
+            return Result.refused("not-empty", Bundle.demo_not_empty());
+        }
+        return workshop.apply(change(new Seeded(seed)));
+    }
+
+    private static ChangeSet change(Seeded seeded) {
+        var change = ChangeSet.named(Bundle.demo_sentence());
+        var card = new DemoCard();
+        change.put(Settings.TYPE, Settings.ID, new Settings(Settings.Depth.DRILLS_AS_WELL, "EUR", true));
+        change.create(ColourCard.TYPE, ColourCard.idOf(DemoCard.NAME), card.document());
+        var shelving = new Shelving(seeded, change);
+        var drilling = new Drilling(seeded, change);
+        var evenings = new Evenings(seeded, change);
+        var doubts = new Doubts(seeded, change);
+        var made = new MadePieces(change);
+        shelving.places();
+        drilling.cases();
+        List<PieceInMaking> pieces = new Casting(seeded, card).cast(Told.all());
+        for (PieceInMaking piece : pieces) {
+            boolean isMade = piece.told().standing() == Standing.MADE;
+            LocalDate finishedOn = isMade ? MadePieces.finishedOn(piece.made()) : TODAY;
+            piece.pictures().forEach(change::blob);
+            shelving.shelve(piece, finishedOn);
+            drilling.supply(piece, About.on(isMade ? finishedOn : TODAY.minusDays(225)));
+            evenings.sit(piece, finishedOn);
+            doubts.ask(piece);
+            if (isMade) {
+                made.write(piece);
+            }
+        }
+        drilling.looseBags(card, About.on(TODAY.minusDays(90)));
+        return change.build(seeded.id());
+    }
+}

@@ -83,6 +83,15 @@ class LauncherTest {
     }
 
     @Test
+    void saysThatItCouldNotStart_whenJavaItselfFails() {
+        Ran ran = glinteryDo.with("JAVA_TOOL_OPTIONS", "-XX:NoSuchOption").run("workshop", "check");
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err()).endsWith("Glintery could not be started. Nothing was changed.\n");
+        assertThat(ran.out()).isEmpty();
+        assertNothingIsLeft();
+    }
+
+    @Test
     void endsQuietly_whenNobodyReadsOn() throws Exception {
         glinteryDo.run("workshop", "new").done();
         glinteryDo.withInput(Posts.lines(3000), "drills", "post", "-").done();

@@ -65,8 +65,12 @@ public final class VerbOption extends OptionProcessor {
         return Path.of(Optional.ofNullable(System.getenv("HOME")).orElseGet(() -> System.getProperty("user.home")));
     }
 
+    /** Takes the file away: it is private to this call, and by its absence the launcher knows that a verb began. */
     private static CallWords words(String file) throws IOException {
-        return CallWords.read(Files.readAllBytes(Path.of(file)));
+        Path path = Path.of(file);
+        CallWords words = CallWords.read(Files.readAllBytes(path));
+        Files.delete(path);
+        return words;
     }
 
     private static <S> S only(Class<S> service) {

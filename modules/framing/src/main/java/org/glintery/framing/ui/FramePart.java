@@ -1,0 +1,87 @@
+package org.glintery.framing.ui;
+
+import java.util.UUID;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.glintery.api.framing.Framing;
+import org.glintery.api.framing.FramePlan.Decision;
+import org.glintery.api.workshop.View;
+import org.glintery.workbench.parts.HowWeKnow;
+import org.glintery.workbench.parts.PageScroll;
+import org.glintery.workbench.parts.Space;
+import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.parts.WrappedText;
+import org.glintery.workbench.spi.Desk;
+import org.glintery.workbench.spi.ScreenPart;
+import org.openide.util.NbBundle.Messages;
+
+/** The Frame tab: what was decided, and the piece as it will hang. */
+final class FramePart implements ScreenPart<FramePage> {
+
+    private static final int DRAWING_PX = 340;
+
+    private final UUID piece;
+    private final Framing framing;
+    private final FrameForm form;
+    private final HangingDrawing drawing;
+    private final WrappedText figures = Texts.body("");
+    private final HowWeKnow how = new HowWeKnow("");
+    private final CautionNote caution = new CautionNote();
+    private final JComponent page;
+
+    FramePart(Desk desk, UUID piece) {
+        this.piece = piece;
+        this.framing = FramingOfDesk.of(desk);
+        form = new FrameForm(desk, new PlanEdits(framing, piece, desk.clock()));
+        drawing = new HangingDrawing(desk);
+        JPanel column = new JPanel(new MigLayout(
+                "insets " + Space.SECTION + ", fillx, wrap 2, hidemode 3, gapx " + Space.SECTION + ", gapy "
+                        + Space.APART,
+                "[grow, fill, 0:pref:" + Space.px(Space.READING_WIDTH) + "][" + Space.px(DRAWING_PX) + ":pref:, grow, fill]"));
+        column.setOpaque(false);
+        JPanel seen = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy " + Space.NEAR, "[grow, fill]"));
+        seen.setOpaque(false);
+        seen.add(drawing, "h " + Space.px(DRAWING_PX) + "!");
+        seen.add(figures, "wmin 0");
+        seen.add(how);
+        seen.add(caution, "wmin 0");
+        column.add(form, "top, wmin 0");
+        column.add(seen, "top, wmin 0");
+        page = new PageScroll(column);
+    }
+
+    @Override
+    public FramePage prepare(View view) {
+        return FramePage.of(view, framing, piece);
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    @Messages({
+        "# {0} - questions",
+        "FramePart.settle=Settle this first: {0}",
+        "FramePart.notFramed=It stays as it is. That is an answer too."
+    })
+    public void show(FramePage shown) {
+        form.show(shown.plan(), shown.places());
+        drawing.show(shown.hanging());
+        drawing.setVisible(shown.hanging().isPresent());
+        Decision decision = shown.plan().decision();
+        figures.setText(
+                decision == Decision.NOT_FRAMED
+                        ? Bundle.FramePart_notFramed()
+                        : shown.figures().map(FigureWords::of).orElse(shown.missing()));
+        how.setFigures(shown.figures().map(FigureWords::howWeKnow).orElse(""));
+        String first = shown.settleFirst().isEmpty()
+                ? ""
+                : Bundle.FramePart_settle(String.join(" ", shown.settleFirst())) + " ";
+        caution.show(first + DecisionWords.caution(decision));
+        page.revalidate();
+        page.repaint();
+    }
+}

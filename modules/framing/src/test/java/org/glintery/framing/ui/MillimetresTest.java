@@ -1,0 +1,37 @@
+package org.glintery.framing.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.glintery.api.Result;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MillimetresTest {
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"12.5 | 12.5", "'12,5' | 12.5", "400 mm | 400", " 3 | 3"})
+    void readsLengths_withPointOrComma(String typed, double mm) {
+        assertThat(Millimetres.read(typed).orThrow()).contains(mm);
+    }
+
+    @Test
+    void nothingTypedIsNotZero() {
+        assertThat(Millimetres.read("  ").orThrow()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"wide", "-3", "1e5", "1 000 000", "NaN"})
+    void refusesWhatIsNoLength(String typed) {
+        assertThat(Millimetres.read(typed)).isInstanceOf(Result.Refused.class);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"451.2, 451.2", "600, 600", "0.04, 0", "498.4749999, 498.5"})
+    void showsTenthsWhereThereAreAny(double mm, String words) {
+        assertThat(Millimetres.words(mm)).isEqualTo(words);
+    }
+}

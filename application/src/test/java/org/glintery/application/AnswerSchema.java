@@ -16,6 +16,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -62,6 +63,7 @@ final class AnswerSchema {
             Map.entry(OptionalDouble.class, "number"));
 
     private final ObjectNode shared = NODES.objectNode();
+    private final Map<String, Class<?>> sharedTypes = new HashMap<>();
 
     private AnswerSchema() {}
 
@@ -130,6 +132,10 @@ final class AnswerSchema {
     /** Records and sealed families of records stand once, under their names, so that they may hold each other. */
     private ObjectNode named(Class<?> type) {
         String name = type.getSimpleName();
+        sharedTypes.putIfAbsent(name, type);
+        if (sharedTypes.get(name) != type) {
+            throw new IllegalArgumentException("two records of one answer are called " + name);
+        }
         if (!shared.has(name)) {
             shared.set(name, NODES.objectNode());
             shared.set(name, type.isSealed() ? ofFamily(type) : ofRecord(type));

@@ -1,10 +1,8 @@
 package org.glintery.storage;
 
-import java.util.ArrayList;
-import java.util.Iterator;
-import java.util.LinkedHashSet;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
-import java.util.Set;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
@@ -24,61 +22,47 @@ final class KitUpMoves {
         this.kitBag = kitBag;
     }
 
-    /** Fills the pockets in order. What finds no room stays in its bag. Gives every place the drill is in then. */
-    List<Spot> place(
-            Drill drill, List<DrillSources.Portion> portions, PocketSeating.Seated seated, List<Spot> pockets) {
-        Set<Spot> places = new LinkedHashSet<>(pockets);
-        List<Room> rooms = new ArrayList<>();
-        for (int i = 0; i < pockets.size(); i++) {
-            rooms.add(new Room(pockets.get(i), seated.shares().get(i).drills()));
+    /**
+     * Fills the rooms in order; without any, the drill stays in its bags. Gives every place the drill is in then.
+     *
+     * @param rooms pockets with what each takes
+     */
+    List<Spot> place(Drill drill, List<DrillSources.Portion> portions, List<Room> rooms) {
+        portions.forEach(portion ->
+                change.require(new Precondition.BalanceAt(portion.spot(), drill, portion.there())));
+        if (rooms.isEmpty()) {
+            return portions.isEmpty()
+                    ? List.of(kitBag.in(change))
+                    : portions.stream().map(DrillSources.Portion::spot).toList();
         }
-        Iterator<Room> next = rooms.iterator();
-        Room room = next.hasNext() ? next.next() : Room.NONE;
+        Deque<Room> left = new ArrayDeque<>(rooms);
         for (DrillSources.Portion portion : portions) {
-            change.require(new Precondition.BalanceAt(portion.spot(), drill, portion.there()));
-            if (pockets.isEmpty()) {
-                places.add(portion.spot());
-                continue;
-            }
             if (portion.there().uncounted() > 0) {
-                moves.all(drill, portion.spot(), pockets.get(0), new Balance(0, 0, portion.there().uncounted()));
+                moves.all(drill, portion.spot(), rooms.get(0).spot(), new Balance(0, 0, portion.there().uncounted()));
             }
-            long left = portion.wanted();
-            while (left > 0 && (room.left > 0 || next.hasNext())) {
-                if (room.left == 0) {
-                    room = next.next();
-                    continue;
-                }
-                long taken = Math.min(left, room.left);
-                boolean last = taken == left && portion.wanted() == portion.there().count();
-                if (last) {
-                    moves.all(drill, portion.spot(), room.spot, new Balance(taken, portion.there().variance(), 0));
-                } else {
-                    moves.some(drill, portion.spot(), room.spot, taken);
-                }
-                room.left -= taken;
-                left -= taken;
-            }
-            if (left > 0) {
-                places.add(portion.spot());
-            }
+            pour(drill, portion, left);
         }
-        if (places.isEmpty()) {
-            places.add(kitBag.in(change));
-        }
-        return List.copyOf(places);
+        return rooms.stream().map(Room::spot).toList();
     }
 
-    /** A pocket while it is being filled. */
-    private static final class Room {
-        static final Room NONE = new Room(Spot.FOUND, 0);
-
-        final Spot spot;
-        long left;
-
-        Room(Spot spot, long left) {
-            this.spot = spot;
-            this.left = left;
+    private void pour(Drill drill, DrillSources.Portion portion, Deque<Room> rooms) {
+        boolean whole = portion.wanted() == portion.there().count();
+        long left = portion.wanted();
+        while (left > 0) {
+            Room room = rooms.pop();
+            long taken = Math.min(left, room.takes());
+            if (whole && taken == left) {
+                moves.all(drill, portion.spot(), room.spot(), new Balance(taken, portion.there().variance(), 0));
+            } else {
+                moves.some(drill, portion.spot(), room.spot(), taken);
+            }
+            left -= taken;
+            if (taken < room.takes()) {
+                rooms.push(new Room(room.spot(), room.takes() - taken));
+            }
         }
     }
+
+    /** A pocket with the drills that it is to take. */
+    record Room(Spot spot, long takes) {}
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.Refusal;
@@ -18,13 +19,13 @@ import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.KitUp;
-import org.glintery.api.storage.Pocket;
 import org.glintery.api.storage.Storage.KitUpPlan;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.glintery.planning.PocketFilling;
 
 /** Plans which pocket of a holder each symbol of a piece lies in, in the order of its legend. Any thread. */
 final class KitUpPlanning {
@@ -47,17 +48,17 @@ final class KitUpPlanning {
         if (value.isEmpty() || holder.isEmpty()) {
             return Result.refused("gone", "That piece or holder is no longer in the workshop. Nothing was changed.");
         }
-        List<Pocket> pockets = freePockets(holder.get());
+        List<PocketFilling.Pocket> row = row(holder.get());
         String title = value.get().value().title();
-        Optional<Refusal> refusal = refusal(title, holder.get().value(), pockets);
+        Optional<Refusal> refusal = refusal(title, holder.get().value(), row);
         if (refusal.isPresent()) {
             return Result.refused(refusal.get());
         }
-        KitUpPlan plan = plan(value.get().value(), holder.get(), pockets, on);
+        KitUpPlan plan = plan(value.get().value(), holder.get(), row, on);
         return Result.ok(plan, warnings(plan, holder.get().value()));
     }
 
-    private Optional<Refusal> refusal(String title, Holder holder, List<Pocket> pockets) {
+    private Optional<Refusal> refusal(String title, Holder holder, List<PocketFilling.Pocket> row) {
         Optional<KitUp> old = KitUp.of(view, piece);
         if (old.isPresent()) {
             String where = view.find(Holder.TYPE, old.get().holder())
@@ -70,32 +71,27 @@ final class KitUpPlanning {
             return Optional.of(new Refusal(
                     "no-legend", title + " has no legend yet. Type or import it first. Nothing was moved."));
         }
-        if (pockets.isEmpty()) {
+        if (row.stream().noneMatch(PocketFilling.Pocket::free)) {
             return Optional.of(new Refusal(
                     "no-pocket", "No pocket of " + holder.name() + " is empty. Pick another holder. Nothing was moved."));
         }
         return Optional.empty();
     }
 
-    private KitUpPlan plan(Piece value, Stored<Holder> holder, List<Pocket> pockets, Optional<About> on) {
+    private KitUpPlan plan(Piece value, Stored<Holder> holder, List<PocketFilling.Pocket> row, Optional<About> on) {
         Map<Drill, List<DrillSources.Portion>> portions = new LinkedHashMap<>();
         lines.forEach(line -> portions.computeIfAbsent(line.drill(), sources::of));
         List<Drill> drills = List.copyOf(portions.keySet());
-        List<PocketSeating.Seated> seated = PocketSeating.seat(
-                drills.stream().map(drill -> heap(drill, portions.get(drill))).toList(),
-                pockets.stream().map(Pocket::capacity).toList());
+        List<PocketFilling.Placement> placements = PocketFilling.fill(
+                drills.stream().map(drill -> room(drill, portions.get(drill))).toList(), row);
 
         ChangeSet.Builder change = ChangeSet.named("Kit up " + value.title() + " in " + holder.value().name());
         KitBag kitBag = new KitBag(view, piece, value, sources.kitBags());
-        KitUpMoves moves =
-                new KitUpMoves(change, new HandMoves(change, "kit up of " + value.title(), on), kitBag);
+        KitUpMoves moves = new KitUpMoves(change, new HandMoves(change, "kit up of " + value.title(), on), kitBag);
         Map<Drill, List<Spot>> places = new LinkedHashMap<>();
         for (int i = 0; i < drills.size(); i++) {
-            List<Spot> spots = seated.get(i).shares().stream()
-                    .<Spot>map(share -> new Spot.InPocket(
-                            holder.id(), pockets.get(share.pocket()).id()))
-                    .toList();
-            places.put(drills.get(i), moves.place(drills.get(i), portions.get(drills.get(i)), seated.get(i), spots));
+            Drill drill = drills.get(i);
+            places.put(drill, moves.place(drill, portions.get(drill), rooms(holder, placements.get(i))));
         }
         List<KitUp.Seat> seats = seats(places);
         change.create(KitUp.TYPE, piece, new KitUp(holder.id(), seats, on, false));
@@ -103,20 +99,39 @@ final class KitUpPlanning {
                 change.build(), seats, distinct(seats, Spot.InPocket.class), distinct(seats, Spot.InBag.class));
     }
 
-    /** How much room a drill asks for: what is there; else what is needed, in a workshop that counts no drills. */
-    private long heap(Drill drill, List<DrillSources.Portion> portions) {
+    /**
+     * How much room a drill asks for: what is there; else what is needed, in a workshop that counts no drills. Empty when
+     * that is not known.
+     */
+    private OptionalLong room(Drill drill, List<DrillSources.Portion> portions) {
         long there = portions.stream().mapToLong(DrillSources.Portion::wanted).sum();
-        long expected = Settings.keepsDrills(view) ? there : sources.needed(drill).orElse(0L);
-        return Math.max(1, Math.max(there, expected));
+        long room = there == 0 && !Settings.keepsDrills(view)
+                ? sources.needed(drill).orElse(0L)
+                : there;
+        return room > 0 ? OptionalLong.of(room) : OptionalLong.empty();
     }
 
-    private List<Pocket> freePockets(Stored<Holder> holder) {
+    private static List<KitUpMoves.Room> rooms(Stored<Holder> holder, PocketFilling.Placement placement) {
+        return placement.fills().stream()
+                .map(fill -> new KitUpMoves.Room(
+                        new Spot.InPocket(
+                                holder.id(),
+                                holder.value().pockets().get(fill.pocket()).id()),
+                        fill.units().orElse(Long.MAX_VALUE)))
+                .toList();
+    }
+
+    /** The pockets in their order; taken is what holds drills or is a symbol's place. */
+    private List<PocketFilling.Pocket> row(Stored<Holder> holder) {
         Set<Spot> seated = new HashSet<>();
         view.all(KitUp.TYPE).forEach(k -> k.value().seats().forEach(seat -> seated.add(seat.spot())));
         return holder.value().pockets().stream()
-                .filter(pocket -> {
+                .map(pocket -> {
                     Spot spot = new Spot.InPocket(holder.id(), pocket.id());
-                    return !seated.contains(spot) && view.contents(spot).isEmpty();
+                    boolean free = !seated.contains(spot) && view.contents(spot).isEmpty();
+                    OptionalLong capacity =
+                            pocket.capacity().map(OptionalLong::of).orElse(OptionalLong.empty());
+                    return new PocketFilling.Pocket(free, capacity);
                 })
                 .toList();
     }

@@ -69,15 +69,18 @@ class KitUpPlanningTest {
     }
 
     @Test
-    void leavesInABagWhatFindsNoRoom_andSaysWhich() {
+    void leavesInItsBagWhatFindsNoRoom_andSaysWhich() {
         UUID piece = shop.piece("Rope-walk", 250, 40);
         UUID holder = shop.holder("Case A", 2, Optional.of(100L));
         List<String> warnings = shop.kitUp(piece, holder);
 
         assertThat(warnings).containsExactly("Case A has no room for all of it. In bags: A.");
-        assertThat(shop.count(shop.bagNamed("Rope-walk"), drill(1))).isEqualTo(150);
         assertThat(KitUp.of(shop.view(), piece).orElseThrow().seats())
-                .contains(new KitUp.Seat("A", drill(1), shop.bagNamed("Rope-walk")));
+                .containsExactly(
+                        new KitUp.Seat("A", drill(1), shop.bagNamed("Rope-walk")),
+                        new KitUp.Seat("B", drill(2), shop.pocket(holder, 0)));
+        assertThat(shop.count(shop.bagNamed("Rope-walk"), drill(1))).isEqualTo(250);
+        assertThat(shop.count(shop.pocket(holder, 0), drill(2))).isEqualTo(40);
     }
 
     @Test

@@ -1,0 +1,18 @@
+package org.glintery.exchange.tables;
+
+import org.glintery.api.Refusal;
+
+/** Why tables are not taken in; caught where the file is read. */
+final class NotTablesException extends Exception {
+    private static final long serialVersionUID = 1L;
+    private final transient Refusal refusal;
+
+    NotTablesException(String code, String text) {
+        super(text);
+        this.refusal = new Refusal(code, text);
+    }
+
+    Refusal refusal() {
+        return refusal;
+    }
+}

@@ -9,6 +9,7 @@ import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.Source;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.Blob;
 
@@ -50,7 +51,7 @@ final class Casting {
         DrillGrid grid = DrillGrid.of(painted, columns, rows, card, nearest, MOST_COLOURS);
         List<LegendLine> legend = legend(told, grid);
         List<Long> supplied =
-                legend.stream().map(line -> supplied(told, line)).toList();
+                legend.stream().map(line -> line.supplied().count().orElseThrow()).toList();
         double share = made >= 0 || told.laid() == 0 ? 1 : told.laid();
         Blob picture = pictures.jpeg(grid, share, told.shape() == Shape.ROUND);
         return new PieceInMaking(seeded.id(), told, made, Optional.of(grid), legend, supplied, List.of(picture));
@@ -65,18 +66,23 @@ final class Casting {
             String symbol = i < SYMBOLS.length() ? SYMBOLS.substring(i, i + 1) : "Z" + i;
             long needed = grid.count(colour);
             lines.add(new LegendLine(
-                    symbol, drill, Optional.of(needed), Amount.unknown(), Optional.of((int) bags(needed)), Map.of()));
+                    symbol,
+                    drill,
+                    Optional.of(needed),
+                    Amount.counted(supplied(told, symbol, needed)),
+                    Optional.of((int) bags(needed)),
+                    Map.of()));
         }
         return lines;
     }
 
     private static long bags(long needed) {
-        return (needed * 108 / 100 + 199) / 200;
+        return (needed * 108 / 100 + Source.USUAL_DRILLS_PER_BAG - 1) / Source.USUAL_DRILLS_PER_BAG;
     }
 
     /** Bags of 200 that hold a little more than is needed; one line of one kit came short. */
-    private static long supplied(Told told, LegendLine line) {
-        boolean shortLine = told.title().equals(Told.BOARD) && line.symbol().equals("C");
-        return shortLine ? line.needed().orElseThrow() * 9 / 10 : bags(line.needed().orElseThrow()) * 200;
+    private static long supplied(Told told, String symbol, long needed) {
+        boolean shortLine = told.title().equals(Told.BOARD) && symbol.equals("C");
+        return shortLine ? needed * 9 / 10 : bags(needed) * Source.USUAL_DRILLS_PER_BAG;
     }
 }

@@ -49,18 +49,17 @@ public final class DemoFilling implements DemoWorkshop {
         drilling.cases();
         List<PieceInMaking> pieces = new Casting(seeded, card).cast(Told.all());
         for (PieceInMaking piece : pieces) {
-            boolean isMade = piece.told().standing() == Standing.MADE;
-            LocalDate finishedOn = isMade ? MadePieces.finishedOn(piece.made()) : TODAY;
+            Course course = Course.of(piece, seeded);
             piece.pictures().forEach(change::blob);
-            shelving.shelve(piece, finishedOn);
-            drilling.supply(piece, About.on(isMade ? finishedOn : TODAY.minusDays(225)));
-            evenings.sit(piece, finishedOn);
+            shelving.shelve(piece, course);
+            drilling.supply(piece, course);
+            evenings.sit(piece, course);
             doubts.ask(piece);
-            if (isMade) {
-                made.write(piece);
+            if (piece.told().standing() == Standing.MADE) {
+                made.write(piece, course);
             }
         }
-        drilling.looseBags(card, About.on(TODAY.minusDays(90)));
+        drilling.looseBags(pieces, About.on(TODAY.minusDays(90)));
         return change.build(seeded.id());
     }
 }

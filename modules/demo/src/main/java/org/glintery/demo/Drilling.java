@@ -1,7 +1,7 @@
 package org.glintery.demo;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +26,7 @@ import org.glintery.api.workshop.ChangeSet;
 final class Drilling {
     private static final int REPAIR = 20;
     private static final long POCKET = 900;
+    private static final int LIT_LINE = 6;
 
     private final Seeded seeded;
     private final ChangeSet.Builder change;
@@ -58,29 +59,31 @@ final class Drilling {
         }
     }
 
-    void supply(PieceInMaking piece, About on) {
+    void supply(PieceInMaking piece, Course course) {
         Standing standing = piece.told().standing();
-        boolean arrived = standing == Standing.SHELVED || standing == Standing.ON_THE_BENCH
+        boolean inHouse = standing == Standing.SHELVED || standing == Standing.ON_THE_BENCH
                 || standing == Standing.RESTING || standing == Standing.MADE;
-        if (piece.legend().isEmpty() || !arrived) {
+        if (piece.legend().isEmpty() || !inHouse) {
             return;
         }
         UUID bag = bag(piece.told().title(), piece.id(), false);
         Spot from = new Spot.InBag(bag);
-        Map<Drill, Long> left = new HashMap<>();
+        About arrived = About.on(course.arrived());
+        Spot shop = new Spot.Boundary(Spot.Edge.SUPPLIER, Optional.of(Shelving.sourceOf(piece.told())));
+        Map<Drill, Long> left = new LinkedHashMap<>();
         for (int i = 0; i < piece.legend().size(); i++) {
-            move(piece.drill(i), Spot.SUPPLIER, from, piece.supplied().get(i), "came with " + piece.told().title(), on);
+            move(piece.drill(i), shop, from, piece.supplied().get(i), "came with " + piece.told().title(), arrived);
             left.merge(piece.drill(i), piece.supplied().get(i), Long::sum);
         }
         if (standing == Standing.MADE) {
-            finish(piece, from, on);
+            finish(piece, from, About.on(course.last()));
         } else {
             left.forEach((drill, count) -> change.create(
                     Reservation.TYPE,
                     Reservation.idForPiece(piece.id(), drill),
                     new Reservation(drill, count, Reservation.FOR_PIECE, piece.id(), Optional.empty())));
             if (piece.told().inCase() > 0) {
-                kitUp(piece, from, on);
+                kitUp(piece, from, About.on(course.started()));
             }
         }
     }
@@ -127,20 +130,30 @@ final class Drilling {
         change.create(KitUp.TYPE, piece.id(), new KitUp(cases.get(number), seats, Optional.of(on), false));
     }
 
-    /** Loose drills: square pearl from a swap, roughly counted metallic, and a bag nobody has counted. */
-    void looseBags(DemoCard card, About on) {
+    /** Loose drills: square pearl from a swap, roughly counted metallic, and a jar nobody has counted. */
+    void looseBags(List<PieceInMaking> pieces, About on) {
+        // The lit windows want pearl of this shade, but as round drills: what is in the house is square.
+        Drill square = coated(Told.LIT, LIT_LINE, Shape.SQUARE, Coating.PEARL, pieces);
         Spot pearl = new Spot.InBag(bag("Square pearl from the swap table", null, false));
-        Drill square = new Drill(
-                Shape.SQUARE, 250, Body.RESIN, Coating.PEARL, Optional.empty(), DemoCard.NAME, card.code(7));
         change.post(movement(square, Spot.SWAPPED, pearl, Amount.counted(340), "swapped", on));
+        Drill gleam = coated(Told.WATERLINE, 0, Shape.SQUARE, Coating.METALLIC, pieces);
         Spot metallic = new Spot.InBag(bag("Metallic, half a bag", null, false));
-        Drill gleam = new Drill(
-                Shape.ROUND, 280, Body.RESIN, Coating.METALLIC, Optional.empty(), DemoCard.NAME, card.code(3));
         change.post(movement(gleam, Spot.SUPPLIER, metallic, Amount.rough(100, 30), "half a bag", on));
+        Drill crystal = coated(Told.RELAY, 1, Shape.ROUND, Coating.AB, pieces);
         Spot jar = new Spot.InBag(bag("Jar by the lamp", null, false));
-        Drill crystal = new Drill(
-                Shape.ROUND, 300, Body.CRYSTAL, Coating.AB, Optional.empty(), DemoCard.NAME, card.code(40));
         change.post(movement(crystal, Spot.FOUND, jar, Amount.unknown(), "found, not counted yet", on));
+    }
+
+    /** A drill in the shade of a legend line of that piece, but of another shape or coating. */
+    private static Drill coated(String title, int line, Shape shape, Coating coating, List<PieceInMaking> pieces) {
+        Drill plain = pieces.stream()
+                .filter(piece -> piece.told().title().equals(title))
+                .findFirst()
+                .orElseThrow()
+                .drill(line);
+        Body body = coating == Coating.AB ? Body.CRYSTAL : Body.RESIN;
+        return new Drill(
+                shape, Drill.usualSizeHundredths(shape), body, coating, Optional.empty(), DemoCard.NAME, plain.code());
     }
 
     private UUID bag(String name, UUID piece, boolean repair) {

@@ -43,16 +43,16 @@ final class MadePieces {
                 : DemoFilling.TODAY.minusDays(6 + (13L - made) * 62);
     }
 
-    void write(PieceInMaking piece) {
+    void write(PieceInMaking piece, Course course) {
         int n = piece.made();
-        change.create(Finish.TYPE, piece.id(), finish(piece, n));
+        change.create(Finish.TYPE, piece.id(), finish(piece, n, course));
         if (n >= 3 && n != 13) {
             change.create(FramePlan.TYPE, piece.id(), plan(piece, n));
         }
     }
 
-    private static Finish finish(PieceInMaking piece, int n) {
-        LocalDate day = finishedOn(n);
+    private static Finish finish(PieceInMaking piece, int n, Course course) {
+        LocalDate day = course.last();
         if (n == 0) {
             return Finish.titled(piece.told().title(), Optional.empty());
         }
@@ -68,7 +68,7 @@ final class MadePieces {
                         .toList();
         return new Finish(
                 piece.told().title(),
-                Optional.of(About.on(day.minusDays(58))),
+                Optional.of(About.on(course.started())),
                 Optional.of(n % 4 == 1 ? About.edtf(day.toString().substring(0, 7) + "~").orElseThrow() : About.on(day)),
                 SCORES[n] == 0 ? Optional.empty() : Optional.of(SCORES[n]),
                 latest ? "" : MAKING.get(n % MAKING.size()),

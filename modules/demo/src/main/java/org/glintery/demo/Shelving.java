@@ -44,14 +44,14 @@ final class Shelving {
         return places.get(3);
     }
 
-    void shelve(PieceInMaking piece, LocalDate finishedOn) {
+    void shelve(PieceInMaking piece, Course course) {
         Told told = piece.told();
         boolean ownPicture = told.title().contains("own photo");
         UUID kit = seeded.id();
-        LocalDate arrived = arrived(piece, finishedOn);
+        LocalDate arrived = course.arrived();
         boolean bought = told.standing() != Standing.HOPED_FOR;
         if (!ownPicture) {
-            String source = SOURCES.get(seeded.between(0, SOURCES.size() - 1));
+            String source = sourceOf(told);
             int cents = told.widthCm() * told.heightCm() + seeded.between(200, 900);
             change.create(
                     Kit.TYPE,
@@ -72,13 +72,13 @@ final class Shelving {
                             ""));
         }
         change.create(
-                Piece.TYPE, piece.id(), document(piece, ownPicture ? Optional.empty() : Optional.of(kit), arrived, finishedOn));
+                Piece.TYPE, piece.id(), document(piece, ownPicture ? Optional.empty() : Optional.of(kit), course));
         if (!piece.legend().isEmpty()) {
             change.create(Legend.TYPE, piece.id(), new Legend(piece.legend()));
         }
     }
 
-    private Piece document(PieceInMaking piece, Optional<UUID> kit, LocalDate arrived, LocalDate finishedOn) {
+    private Piece document(PieceInMaking piece, Optional<UUID> kit, Course course) {
         Told told = piece.told();
         List<Picture> pictures = piece.pictures().stream()
                 .map(blob -> new Picture(blob.hash(), blob.mediaType(), told.title()))
@@ -89,7 +89,7 @@ final class Shelving {
                 kit,
                 Optional.empty(),
                 told.standing(),
-                Optional.of(About.on(made ? finishedOn : arrived)),
+                Optional.of(About.on(standingSince(told, course))),
                 told.scene().isEmpty() ? Coverage.NOT_SAID : Coverage.FULL,
                 told.scene().isEmpty() ? Optional.empty() : Optional.of(told.shape()),
                 told.scene().isEmpty() ? Canvas.NOT_SAID : canvas(piece),
@@ -113,11 +113,16 @@ final class Shelving {
                 Optional.of(grid.rows()));
     }
 
-    private LocalDate arrived(PieceInMaking piece, LocalDate finishedOn) {
-        return switch (piece.told().standing()) {
-            case MADE -> finishedOn.minusDays(80);
-            case ON_THE_BENCH, RESTING -> DemoFilling.TODAY.minusDays(230);
-            default -> DemoFilling.TODAY.minusDays(seeded.between(20, 300));
+    private static LocalDate standingSince(Told told, Course course) {
+        return switch (told.standing()) {
+            case MADE, RESTING -> course.last();
+            case ON_THE_BENCH -> course.started();
+            default -> course.arrived();
         };
+    }
+
+    /** Where the kit was bought; the same for a title every time. */
+    static String sourceOf(Told told) {
+        return SOURCES.get(Math.floorMod(told.title().hashCode(), SOURCES.size()));
     }
 }

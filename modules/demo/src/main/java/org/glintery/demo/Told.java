@@ -56,7 +56,7 @@ record Told(
     /** The whole plot; the made pieces in the order they were finished, oldest first. */
     static List<Told> all() {
         return List.of(
-                of(RELAY, HarbourChart::new, Light.MORNING, 40, 60, Standing.ON_THE_BENCH).inSections(9).bench(0.71, 1),
+                of(RELAY, HarbourChart::new, Light.MORNING, 40, 60, Standing.ON_THE_BENCH).inSections(Relay.EVENINGS.size()).bench(Relay.share(), 1),
                 of(BOARD, DepartureBoard::new, Light.EVENING, 35, 45, Standing.ON_THE_BENCH).bench(0.44, 2),
                 of(WINDOWS, NetLoft::new, Light.FROST, 35, 45, Standing.ON_THE_BENCH).bench(0.18, 3),
                 of(WATERLINE, BoatyardCrane::new, Light.FOG, 40, 50, Standing.RESTING).bench(0.32, 4),

@@ -45,7 +45,7 @@ final class LineSupplies {
         Drill drill = line.drill();
         Balance laid = view.balance(new Spot.OnCanvas(piece), drill);
         long forOthers = Math.max(0, view.reserved(drill) - reservations.of(drill));
-        long atHand = Math.max(0, view.inTheHouse(drill) - forOthers);
+        long atHand = Math.max(0, view.inTheHouse(drill) - forOthers - RepairPackets.held(view, drill));
         boolean uncounted = view.whereabouts(drill).entrySet().stream()
                 .anyMatch(at -> at.getKey().inTheHouse() && at.getValue().uncounted() > 0);
         Optional<Long> missing = needed.map(n -> Math.max(0, n - laid.count() - atHand))

@@ -75,7 +75,8 @@ final class PieceCompletion {
             return;
         }
         change.require(new Precondition.BalanceAt(new Spot.OnCanvas(piece), drill, laid));
-        long takable = Math.min(left, view.inTheHouse(drill) - reservedForOthers(drill));
+        long takable = Math.min(
+                left, view.inTheHouse(drill) - reservedForOthers(drill) - RepairPackets.held(view, drill));
         for (Spot spot : sources(drill)) {
             Balance there = view.balance(spot, drill);
             long taken = Math.min(takable, there.count());
@@ -99,7 +100,7 @@ final class PieceCompletion {
     private Set<Spot> sources(Drill drill) {
         Set<Spot> sources = new LinkedHashSet<>(places.holding(drill));
         view.whereabouts(drill).keySet().stream()
-                .filter(Spot::inTheHouse)
+                .filter(spot -> spot.inTheHouse() && !RepairPackets.is(view, spot))
                 .sorted(Comparator.comparing(Spot::toString))
                 .forEach(sources::add);
         return sources;

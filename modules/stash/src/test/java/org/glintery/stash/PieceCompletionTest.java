@@ -20,6 +20,7 @@ import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.storage.Bag;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.workshop.ChangeSet;
@@ -125,6 +126,20 @@ class PieceCompletionTest {
 
         assertThat(shop.count(shop.bagNamed("Net loft"), T1)).isEqualTo(100);
         assertThat(shop.count(new Spot.OnCanvas(piece), T1)).isEqualTo(300);
+    }
+
+    @Test
+    void leavesRepairPacketsAlone_andDoesNotCountThemAsAtHand() {
+        UUID piece = shop.shelve("Rope-walk", line("A", T1, 300, 200));
+        UUID packet = UUID.randomUUID();
+        Bag bag = new Bag("Repair packet of Crane", Optional.empty(), Optional.empty(), Optional.of(UUID.randomUUID()));
+        shop.apply(Result.ok(ChangeSet.named("Keep some").create(Bag.TYPE, packet, bag).build()));
+        Spot spot = new Spot.InBag(packet);
+        shop.apply(shop.stash().move(shop.view(), DrillMovesTest.request(T1, Spot.SUPPLIER, spot, 20, false)));
+        assertThat(shop.stash().supplies(shop.view(), piece).get(0).missing()).contains(100L);
+
+        shop.apply(completing(piece));
+        assertThat(shop.count(spot, T1)).isEqualTo(20);
     }
 
     @Test

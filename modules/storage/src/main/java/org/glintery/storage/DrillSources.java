@@ -33,22 +33,27 @@ final class DrillSources {
     private final View view;
     private final UUID piece;
     private final List<Spot> kitBags;
-    private final Set<Spot> keptApart;
+    private final Set<Spot> otherKits;
+    private final Set<Spot> repairPackets;
 
     DrillSources(View view, UUID piece) {
         this.view = view;
         this.piece = piece;
         List<Spot> own = new ArrayList<>();
-        Set<Spot> apart = new HashSet<>();
+        Set<Spot> others = new HashSet<>();
+        Set<Spot> repairs = new HashSet<>();
         for (Stored<Bag> bag : view.all(Bag.TYPE)) {
             if (bag.value().ofPiece().filter(piece::equals).isPresent()) {
                 own.add(new Spot.InBag(bag.id()));
-            } else if (bag.value().repairFor().isPresent() || isForAnother(bag.value())) {
-                apart.add(new Spot.InBag(bag.id()));
+            } else if (bag.value().repairFor().isPresent()) {
+                repairs.add(new Spot.InBag(bag.id()));
+            } else if (isForAnother(bag.value())) {
+                others.add(new Spot.InBag(bag.id()));
             }
         }
         this.kitBags = List.copyOf(own);
-        this.keptApart = Set.copyOf(apart);
+        this.otherKits = Set.copyOf(others);
+        this.repairPackets = Set.copyOf(repairs);
     }
 
     List<Spot> kitBags() {
@@ -96,17 +101,22 @@ final class DrillSources {
         return view.balance(new Spot.OnCanvas(piece), drill).count();
     }
 
+    /** What the house holds beside the kit's own, set aside for nobody else and not kept for repairs. */
     private long freeBeside(Drill drill, long own) {
         long mine = view.find(Reservation.TYPE, Reservation.idForPiece(piece, drill))
                 .map(r -> r.value().count())
                 .orElse(0L);
-        return view.inTheHouse(drill) - Math.max(0, view.reserved(drill) - mine) - own;
+        long kept = repairPackets.stream()
+                .mapToLong(bag -> view.balance(bag, drill).count())
+                .sum();
+        return view.inTheHouse(drill) - Math.max(0, view.reserved(drill) - mine) - own - kept;
     }
 
     private void addOthers(List<Portion> portions, Drill drill, long missing) {
         long left = missing;
         List<Spot> bags = view.whereabouts(drill).keySet().stream()
-                .filter(spot -> spot instanceof Spot.InBag && !kitBags.contains(spot) && !keptApart.contains(spot))
+                .filter(spot -> spot instanceof Spot.InBag && !kitBags.contains(spot))
+                .filter(spot -> !otherKits.contains(spot) && !repairPackets.contains(spot))
                 .sorted(Comparator.comparing(Spot::toString))
                 .toList();
         for (Spot bag : bags) {

@@ -6,6 +6,7 @@ import static org.glintery.storage.WorkshopInFolder.refusal;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Result;
@@ -118,6 +119,24 @@ class KitUpPlanningTest {
 
         assertThat(shop.count(shop.pocket(holder, 0), drill(1))).isEqualTo(130);
         assertThat(shop.count(leftovers, drill(1))).isEqualTo(50);
+    }
+
+    @Test
+    void leavesRepairPacketsOfOtherPiecesAlone() {
+        UUID made = shop.piece("Crane", 100);
+        UUID holder = shop.holder("Case A", 1, Optional.empty());
+        shop.kitUp(made, holder);
+        shop.make(made);
+        shop.kitDown(made, 100);
+        UUID piece = shop.piece("Rope-walk", 0);
+        LegendLine asks = new LegendLine(
+                "A", drill(1), Optional.of(50L), Amount.unknown(), Optional.empty(), Map.of());
+        shop.apply(Result.ok(ChangeSet.named("Ask")
+                .put(Legend.TYPE, piece, new Legend(List.of(asks)))
+                .build()));
+        shop.kitUp(piece, holder);
+
+        assertThat(shop.count(shop.bagNamed("Repair packet of Crane"), drill(1))).isEqualTo(100);
     }
 
     @Test

@@ -74,10 +74,18 @@ public final class KitAddVerb implements Verb {
         }
         Result<ChangeSet> withSource = change.then(made -> Result.ok(made.join(source(call))));
         return VerbSteps.apply(call, withSource, () -> {
-            adding.reading().ifPresent(reading -> reading.warnings().forEach(call::say));
+            saidByTheFile(adding, change).forEach(call::say);
             KitAdded added = KitAdded.of(adding, true, warnings);
             return VerbResult.said(added, added.text());
         });
+    }
+
+    /** What the file's reader warned of and the change does not say again. */
+    private static List<String> saidByTheFile(KitToAdd adding, Result<ChangeSet> change) {
+        List<String> again = change instanceof Result.Ok<ChangeSet> ok ? ok.warnings() : List.of();
+        return adding.reading().map(Reading::warnings).orElse(List.of()).stream()
+                .filter(text -> !again.contains(text))
+                .toList();
     }
 
     private static List<String> warnings(KitToAdd adding, Result<ChangeSet> change) {

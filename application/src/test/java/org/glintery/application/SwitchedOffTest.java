@@ -62,6 +62,7 @@ class SwitchedOffTest {
         List<CompletableFuture<Ran>> disabling = new ArrayList<>();
         for (Feature feature : FEATURES) {
             copy(folder.resolve("all"), folder.resolve("without-" + feature.name()));
+            // direct: a plain --disable drops what has to be done at the next start, so that nothing is switched off;
             // side by side: the platform idles for a quarter of a minute after an option without an end of its own
             Process process = glinteryDo.start(command(
                     feature, "--nogui", "-J-Djava.awt.headless=true", "--modules", "--direct-disable",

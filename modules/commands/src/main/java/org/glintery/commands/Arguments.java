@@ -13,7 +13,7 @@ record Arguments(Map<String, List<String>> values, Set<String> flags) {
         flags = Set.copyOf(flags);
     }
 
-    /** The last one said counts; words of a positional that takes several are joined by blanks. */
+    /** Of several, the last one said. */
     Optional<String> value(String name) {
         List<String> all = values(name);
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));

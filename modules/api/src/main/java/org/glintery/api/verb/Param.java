@@ -13,7 +13,7 @@ public record Param(Kind kind, String name, String placeholder, boolean required
 
     /** How it is written. */
     public enum Kind {
-        /** By its place; the last one may take several words. */
+        /** By its place; the last one takes several words when its placeholder ends in three dots. */
         POSITIONAL,
         /** {@code --name VALUE}, may be repeated. */
         OPTION,

@@ -26,9 +26,13 @@ record Pace(LocalDate first, LocalDate last, List<Double> laidByDay, int activeD
         TreeMap<LocalDate, Double> laid = new TreeMap<>();
         // on these days something was laid, but not how much: they count neither as work nor as idle
         Set<LocalDate> unknown = new HashSet<>();
+        // a section is told on the day it is done, for the silent days before it as well: on those nothing more was laid
+        boolean inSections =
+                sittings.stream().anyMatch(sitting -> sitting.laid().sections().isPresent());
         for (Sitting sitting : sittings) {
             Optional<LocalDate> day = exactDay(sitting.day()).filter(d -> !d.isAfter(today));
-            Optional<Double> amount = measure.apply(sitting.laid());
+            boolean none = inSections && !Whole.saysSomething(sitting.laid());
+            Optional<Double> amount = none ? Optional.of(0.0) : measure.apply(sitting.laid());
             if (day.isPresent() && amount.isPresent()) {
                 laid.merge(day.get(), amount.get(), Double::sum);
             } else if (day.isPresent()) {

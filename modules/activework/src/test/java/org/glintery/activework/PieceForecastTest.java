@@ -119,6 +119,21 @@ class PieceForecastTest {
     }
 
     @Test
+    void aSectionIsToldWhenItIsDone_soTheSilentDaysBeforeItCount() {
+        UUID silent = shop.inSections("Ferry", 10);
+        UUID saysNone = shop.inSections("Net loft", 10);
+        for (int day = 1; day <= 30; day++) {
+            boolean done = day % 6 == 0;
+            shop.sit(silent, About.on(FIRST.plusDays(day)), done ? Laid.sections(1) : Laid.NOT_SAID);
+            shop.sit(saysNone, About.on(FIRST.plusDays(day)), Laid.sections(done ? 1 : 0));
+        }
+
+        assertThat(forecast(silent).early()).isEqualTo(forecast(saysNone).early());
+        assertThat(forecast(silent).late()).isEqualTo(forecast(saysNone).late());
+        assertThat(forecast(silent).likely().orElseThrow()).isAfter(TODAY.plusDays(15));
+    }
+
+    @Test
     void twoDaysOfWorkAreOnlyAGuess() {
         UUID piece = shop.canvas("Rope-walk", 100, 100, Optional.empty());
         sitEvery(piece, TODAY.minusDays(2), 2, 1, 1_000);

@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.Result;
+import org.glintery.api.framing.FramePlan.Decision;
 import org.glintery.api.framing.Framing;
 import org.glintery.api.framing.Moulding;
 import org.glintery.api.stash.Piece;
@@ -78,13 +79,14 @@ final class FramingBenchPart implements ScreenPart<List<FramingBenchPart.Choice>
         page.add(none, "wmin 0");
     }
 
-    /** Made pieces first, then those that are being made, by title. */
+    /** Made pieces that nothing was decided for first, then other made ones, then those being made; by title. */
     @Override
     public List<Choice> prepare(View view) {
         return view.all(Piece.TYPE).stream()
                 .filter(stored -> canHang(stored.value().standing()))
                 .sorted(Comparator.<Stored<Piece>, Boolean>comparing(
                                 stored -> stored.value().standing() != Standing.MADE)
+                        .thenComparing(stored -> PlanEdits.planOf(view, stored.id()).decision() != Decision.NOT_DECIDED)
                         .thenComparing(stored -> stored.value().title(), String.CASE_INSENSITIVE_ORDER))
                 .map(stored -> new Choice(stored.id(), stored.value().title()))
                 .toList();
@@ -137,9 +139,19 @@ final class FramingBenchPart implements ScreenPart<List<FramingBenchPart.Choice>
                         .then(over -> Result.ok(width.map(w -> new Moulding("", w, over.orElse(0.0), 0)))));
     }
 
+    @Messages({
+        "# {0} - face",
+        "# {1} - lip",
+        "FramingBenchPart.example=The frame is drawn with a moulding of {0} mm and a lip of {1} mm, as an example. Type the measures of yours."
+    })
     private void showOptions(HangingOptions options) {
-        hint.setText(options.missing());
-        hint.setVisible(!options.missing().isBlank());
+        String example = options.example()
+                ? Bundle.FramingBenchPart_example(
+                        Millimetres.words(HangingOptions.EXAMPLE.widthMm()),
+                        Millimetres.words(HangingOptions.EXAMPLE.lipMm()))
+                : "";
+        hint.setText(options.missing().isBlank() ? example : options.missing());
+        hint.setVisible(!hint.getText().isBlank());
         cards.removeAll();
         for (HangingOptions.Option option : options.options()) {
             cards.add(new OptionCard(desk, options, option, () -> decide(options.piece(), option)), "top, wmin 0");

@@ -10,6 +10,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import org.glintery.api.framing.FramePlan.Decision;
 import org.glintery.workbench.parts.PictureShelf;
@@ -163,5 +165,20 @@ final class HangingDrawing extends JComponent {
     private static Rectangle2D inset(Rectangle2D of, double share) {
         double by = Math.min(of.getWidth(), of.getHeight()) * share;
         return new Rectangle2D.Double(of.getX() + by, of.getY() + by, of.getWidth() - 2 * by, of.getHeight() - 2 * by);
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJComponent() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.ICON;
+                }
+            };
+        }
+        return accessibleContext;
     }
 }

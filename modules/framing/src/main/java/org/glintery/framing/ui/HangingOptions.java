@@ -18,42 +18,55 @@ import org.glintery.api.workshop.View;
  * Ways for one piece to hang, side by side. Made without Swing; immutable.
  *
  * @param decided what was decided already
+ * @param example whether the frame is drawn with a moulding that nobody told
  * @param missing what has to be told before anything can be drawn; else blank
  */
-record HangingOptions(UUID piece, Decision decided, List<Option> options, String missing) {
+record HangingOptions(UUID piece, Decision decided, List<Option> options, boolean example, String missing) {
 
-    /** One way to hang, with the plan that would be recorded. */
+    /** A plain moulding to see a frame by, while none is told. */
+    static final Moulding EXAMPLE = new Moulding("", 20, 5, 15);
+
+    /** One way to hang, with the plan that would be recorded: an example is drawn but not recorded. */
     record Option(FramePlan plan, Hanging hanging) {}
 
     private static final List<Decision> COMPARED =
             List.of(Decision.NOT_FRAMED, Decision.FRAMED, Decision.STRETCHED, Decision.HANGER);
 
-    /** @param tried a moulding to try; where none is, that of the plan is drawn */
+    /** @param tried a moulding to try; where none is, that of the plan is drawn, else an example */
     static HangingOptions of(View view, Framing framing, UUID id, Optional<Moulding> tried) {
         Optional<Piece> piece = view.find(Piece.TYPE, id).map(Stored::value);
         FramePlan before = PlanEdits.planOf(view, id);
         Optional<Picture> picture = piece.flatMap(p -> p.pictures().stream().findFirst());
+        boolean example = tried.isEmpty() && before.moulding().isEmpty();
         List<Option> options = new ArrayList<>();
         String missing = "";
         for (Decision decision : COMPARED) {
-            PlanCopy copy = new PlanCopy(before);
-            copy.decision = decision;
-            tried.ifPresent(moulding -> {
-                copy.mouldingName = moulding.name();
-                copy.mouldingWidthMm = Optional.of(moulding.widthMm());
-                copy.lipMm = Optional.of(moulding.lipMm());
-                copy.rebateMm = Optional.of(moulding.rebateDepthMm());
-            });
-            Result<Option> option = copy.plan()
-                    .then(plan -> framing.figures(view, id, plan)
-                            .then(figures -> Result.ok(new Option(plan, Hanging.of(plan, figures, picture)))));
+            FramePlan wanted = with(before, decision, tried.or(before::moulding));
+            FramePlan drawn = example ? with(before, decision, Optional.of(EXAMPLE)) : wanted;
+            Result<Option> option = framing.figures(view, id, drawn)
+                    .then(figures -> Result.ok(new Option(wanted, Hanging.of(drawn, figures, picture))));
             if (option instanceof Result.Ok<Option> ok) {
                 options.add(ok.value());
-            } else if (missing.isEmpty()) {
+            } else {
                 missing = ((Result.Refused<Option>) option).refusal().text();
             }
         }
-        return new HangingOptions(id, before.decision(), List.copyOf(options), missing);
+        return new HangingOptions(id, before.decision(), List.copyOf(options), example, missing);
+    }
+
+    private static FramePlan with(FramePlan plan, Decision decision, Optional<Moulding> moulding) {
+        return new FramePlan(
+                decision,
+                plan.artworkWidthMm(),
+                plan.artworkHeightMm(),
+                moulding,
+                plan.allowanceMm(),
+                plan.kerfMm(),
+                plan.glazing(),
+                plan.livesAt(),
+                plan.place(),
+                plan.decidedOn(),
+                plan.notes());
     }
 
     /** The widest of them, in mm, so that all are drawn to one scale. */

@@ -102,13 +102,24 @@ class PlanEditsTest {
     void waysToHangAreComparedSideBySide_andSayWhatIsMissing() {
         assertThat(options(Optional.empty()).options())
                 .extracting(option -> option.plan().decision())
-                .containsExactly(Decision.NOT_FRAMED, Decision.STRETCHED, Decision.HANGER);
-        assertThat(options(Optional.empty()).missing()).contains("moulding is not known");
+                .containsExactly(Decision.NOT_FRAMED, Decision.FRAMED, Decision.STRETCHED, Decision.HANGER);
+        assertThat(options(Optional.empty()).missing()).isEmpty();
 
         UUID unmeasured = shop.piece("Net loft", Standing.MADE, Canvas.NOT_SAID);
         HangingOptions none = HangingOptions.of(shop.view(), shop.framing(), unmeasured, Optional.empty());
         assertThat(none.options()).isEmpty();
         assertThat(none.missing()).contains("size is not known");
+    }
+
+    @Test
+    void anExampleMouldingIsDrawn_butNotRecorded() {
+        HangingOptions.Option framed = options(Optional.empty()).options().get(1);
+
+        assertThat(framed.hanging().isFramed()).isTrue();
+        assertThat(framed.plan().moulding()).isEmpty();
+        assertThat(options(Optional.empty()).example()).isTrue();
+        apply(edits.length("30", (copy, mm) -> copy.mouldingWidthMm = mm));
+        assertThat(options(Optional.empty()).example()).isFalse();
     }
 
     @Test

@@ -5,84 +5,108 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.UUID;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Source;
-import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.Blob;
+import org.glintery.demo.drills.CanvasPicture;
+import org.glintery.demo.drills.DemoCard;
+import org.glintery.demo.drills.DrillGrid;
+import org.glintery.demo.drills.Laying;
+import org.glintery.demo.drills.PictureFiles;
 
-/** Draws each piece, counts its drills and writes its legend. */
+/** Paints each piece, counts its drills and writes its legend. Several pieces at a time, each with its own chance. */
 final class Casting {
+    private static final List<String> SOURCES = List.of("Quay Street Crafts", "The club table", "Post from the mainland");
     private static final String SYMBOLS = "ABCDEFGHJKLMNPRSTUVWXYZ23456789+*#%&=@";
-    private static final int MOST_COLOURS = 28;
+    private static final int DESIGN_WIDTH_PX = 720;
+    private static final int CELLS_ONLY_WIDTH_PX = 480;
 
     private final Seeded seeded;
     private final DemoCard card;
-    private final NearestTable nearest;
-    private final DrillPicture pictures;
+
+    /** What a piece starts from. @param chance its own, so that the order of painting does not matter */
+    private record Part(UUID id, Told told, int made, String source, SplittableRandom chance) {}
 
     Casting(Seeded seeded, DemoCard card) {
         this.seeded = seeded;
         this.card = card;
-        this.nearest = new NearestTable(card);
-        this.pictures = new DrillPicture(card);
     }
 
     List<PieceInMaking> cast(List<Told> plot) {
-        List<PieceInMaking> pieces = new ArrayList<>();
+        List<Part> parts = new ArrayList<>();
         int made = 0;
         for (Told told : plot) {
-            pieces.add(piece(told, told.standing() == Standing.MADE ? made++ : -1));
+            String source = SOURCES.get(seeded.between(0, SOURCES.size() - 1));
+            parts.add(new Part(seeded.id(), told, told.made() ? made++ : -1, source, seeded.branch()));
         }
-        return pieces;
+        return parts.parallelStream().map(this::piece).toList();
     }
 
-    private PieceInMaking piece(Told told, int made) {
+    private PieceInMaking piece(Part part) {
+        Told told = part.told();
         if (told.scene().isEmpty()) {
-            return new PieceInMaking(seeded.id(), told, made, Optional.empty(), List.of(), List.of(), List.of());
+            return new PieceInMaking(
+                    part.id(), told, part.made(), part.source(), Optional.empty(), List.of(), Optional.empty(),
+                    Optional.empty());
         }
-        double pitch = told.shape() == Shape.ROUND ? 2.8 : 2.5;
-        int columns = (int) (told.widthCm() * 10 / pitch);
-        int rows = (int) (told.heightCm() * 10 / pitch);
+        // A made piece shows only its drills: then three pixels a cell are enough.
+        int widthPx = told.made() ? CELLS_ONLY_WIDTH_PX : DESIGN_WIDTH_PX;
+        int columns = told.columns();
+        int rows = told.rows();
         BufferedImage painted =
-                told.scene().get().get().paint((double) rows / columns, told.light(), seeded.branch());
-        DrillGrid grid = DrillGrid.of(painted, columns, rows, card, nearest, MOST_COLOURS);
-        List<LegendLine> legend = legend(told, grid);
-        List<Long> supplied =
-                legend.stream().map(line -> line.supplied().count().orElseThrow()).toList();
-        double share = made >= 0 || told.laid() == 0 ? 1 : told.laid();
-        Blob picture = pictures.jpeg(grid, share, told.shape() == Shape.ROUND);
-        return new PieceInMaking(seeded.id(), told, made, Optional.of(grid), legend, supplied, List.of(picture));
+                told.scene().get().paint(widthPx, (double) rows / columns, told.light(), part.chance());
+        DrillGrid grid = DrillGrid.of(painted, columns, rows, card, CanvasPicture.MOST_COLOURS);
+        Optional<Laying> laying = told.made() ? Optional.of(Laying.ALL) : told.laying();
+        Optional<Blob> design = told.made() ? Optional.empty() : Optional.of(PictureFiles.jpeg(painted));
+        Optional<Blob> canvas = laying.map(now ->
+                PictureFiles.png(CanvasPicture.of(card, grid, now, told.shape() == Shape.ROUND)));
+        boolean onTheBench = told.laying().isPresent();
+        return new PieceInMaking(
+                part.id(),
+                told,
+                part.made(),
+                part.source(),
+                Optional.of(grid),
+                legend(told, grid),
+                canvas.or(() -> design),
+                onTheBench ? design : Optional.empty());
     }
 
     private List<LegendLine> legend(Told told, DrillGrid grid) {
+        if (told.legend() == Told.Known.NOTHING) {
+            return List.of();
+        }
         List<LegendLine> lines = new ArrayList<>();
         for (int i = 0; i < grid.used().size(); i++) {
             int colour = grid.used().get(i);
             Drill drill = Drill.of(
                     told.shape(), Drill.usualSizeHundredths(told.shape()), DemoCard.NAME, card.code(colour));
-            String symbol = i < SYMBOLS.length() ? SYMBOLS.substring(i, i + 1) : "Z" + i;
-            long needed = grid.count(colour);
-            lines.add(new LegendLine(
-                    symbol,
-                    drill,
-                    Optional.of(needed),
-                    Amount.counted(supplied(told, symbol, needed)),
-                    Optional.of((int) bags(needed)),
-                    Map.of()));
+            lines.add(line(told, SYMBOLS.substring(i, i + 1), drill, grid.count(colour)));
         }
         return lines;
     }
 
-    private static long bags(long needed) {
-        return (needed * 108 / 100 + Source.USUAL_DRILLS_PER_BAG - 1) / Source.USUAL_DRILLS_PER_BAG;
+    private static LegendLine line(Told told, String symbol, Drill drill, long needed) {
+        int bags = bags(needed);
+        boolean all = told.legend() == Told.Known.ALL;
+        boolean cameShort = told.title().equals(Plot.BOARD) && symbol.equals("C");
+        long came = cameShort ? needed * 93 / 100 : (long) bags * Source.USUAL_DRILLS_PER_BAG;
+        return new LegendLine(
+                symbol,
+                drill,
+                all ? Optional.of(needed) : Optional.empty(),
+                all && told.arrived() ? Amount.counted(came) : Amount.unknown(),
+                told.legend() == Told.Known.ONLY_CODES ? Optional.empty() : Optional.of(bags),
+                Map.of());
     }
 
-    /** Bags of 200 that hold a little more than is needed; one line of one kit came short. */
-    private static long supplied(Told told, String symbol, long needed) {
-        boolean shortLine = told.title().equals(Told.BOARD) && symbol.equals("C");
-        return shortLine ? needed * 9 / 10 : bags(needed) * Source.USUAL_DRILLS_PER_BAG;
+    /** What a maker packs: a twentieth more than the chart needs, in whole bags. */
+    private static int bags(long needed) {
+        return (int) ((needed * 105 / 100 + Source.USUAL_DRILLS_PER_BAG - 1) / Source.USUAL_DRILLS_PER_BAG);
     }
 }

@@ -1,17 +1,15 @@
 package org.glintery.demo;
 
 import java.time.LocalDate;
-import java.util.List;
 import org.glintery.api.Result;
 import org.glintery.api.stash.ColourCard;
-import org.glintery.api.stash.Standing;
-import org.glintery.api.time.About;
 import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.DemoWorkshop;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
+import org.glintery.demo.drills.DemoCard;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
@@ -22,9 +20,6 @@ import org.openide.util.lookup.ServiceProvider;
     "demo-sentence=Fill with the demo"
 })
 public final class DemoFilling implements DemoWorkshop {
-    /** The day on which the demo stands still. */
-    static final LocalDate TODAY = LocalDate.of(2026, 11, 14);
-
     @Override
     public Result<Applied> fill(Workshop workshop, long seed) {
         View view = workshop.view();
@@ -40,26 +35,23 @@ public final class DemoFilling implements DemoWorkshop {
         var card = new DemoCard();
         change.put(Settings.TYPE, Settings.ID, new Settings(Settings.Depth.DRILLS_AS_WELL, "EUR", true));
         change.create(ColourCard.TYPE, ColourCard.idOf(DemoCard.NAME), card.document());
-        var shelving = new Shelving(seeded, change);
-        var drilling = new Drilling(seeded, change);
+        var shelving = new Shelving(seeded, change, new Places(seeded, change));
+        var booking = new Booking(seeded, change);
+        var drilling = new Drilling(change, booking, new Cases(seeded, change));
         var evenings = new Evenings(seeded, change);
         var doubts = new Doubts(seeded, change);
         var made = new MadePieces(change);
-        shelving.places();
-        drilling.cases();
-        List<PieceInMaking> pieces = new Casting(seeded, card).cast(Told.all());
-        for (PieceInMaking piece : pieces) {
-            Course course = Course.of(piece, seeded);
-            piece.pictures().forEach(change::blob);
-            shelving.shelve(piece, course);
-            drilling.supply(piece, course);
-            evenings.sit(piece, course);
+        for (PieceInMaking piece : new Casting(seeded, card).cast(Plot.pieces())) {
+            LocalDate arrived = Calendar.arrivedOn(piece, seeded);
+            shelving.shelve(piece, arrived);
+            drilling.book(piece, arrived);
+            evenings.sit(piece);
             doubts.ask(piece);
-            if (piece.told().standing() == Standing.MADE) {
-                made.write(piece, course);
+            if (piece.told().made()) {
+                made.write(piece);
             }
         }
-        drilling.looseBags(pieces, About.on(TODAY.minusDays(90)));
+        new LooseDrills(booking, card).book();
         return change.build(seeded.id());
     }
 }

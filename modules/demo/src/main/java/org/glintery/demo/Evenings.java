@@ -3,7 +3,6 @@ package org.glintery.demo;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,12 +14,12 @@ import org.glintery.api.workshop.ChangeSet;
 
 /** Seven months of sittings: in drills, in percent, or in sections; with rest days, pauses and a few vague dates. */
 final class Evenings {
-    private static final int FIRST_WITH_SITTINGS = 10;
-    private static final int USUAL_DRILLS = 1150;
-    private static final List<String> WHERE = List.of("kitchen table", "by the window", "club room", "ferry saloon");
+    private static final List<String> WHERE = List.of("kitchen table", "kitchen table", "by the window", "club room", "ferry saloon");
     private static final List<String> NOTES = List.of(
-            "", "", "", "Rain all evening.", "New multi-placer, much quicker.", "Lifted a row that ran crooked.", "With tea.",
-            "", "Colour blocks only, the confetti can wait.", "Spilled a tray, found nearly all.", "");
+            "", "", "", "", "", "Rain all evening.", "With the wide multi-placer, much quicker.", "Lifted a row that ran crooked.",
+            "A fresh pen tip.", "Stopped early, tired eyes.");
+    private static final int DRILLS_AN_EVENING = 640;
+    private static final int DRILLS_A_MINUTE = 13;
 
     private final Seeded seeded;
     private final ChangeSet.Builder change;
@@ -30,84 +29,96 @@ final class Evenings {
         this.change = change;
     }
 
-    void sit(PieceInMaking piece, Course course) {
+    static LocalDate firstOf(Told told) {
+        return switch (told.title()) {
+            case Plot.RELAY -> Calendar.FIRST_SITTING;
+            case Plot.WATERLINE -> Calendar.TODAY.minusDays(170);
+            case Plot.BOARD -> Calendar.TODAY.minusDays(66);
+            case Plot.WINDOWS -> Calendar.TODAY.minusDays(88);
+            default -> Calendar.TODAY.minusDays(120);
+        };
+    }
+
+    static LocalDate lastOf(Told told) {
+        return told.standing() == Standing.RESTING ? firstOf(told).plusDays(75) : Calendar.TODAY.minusDays(1);
+    }
+
+    void sit(PieceInMaking piece) {
         Told told = piece.told();
-        boolean made = told.standing() == Standing.MADE && piece.made() >= FIRST_WITH_SITTINGS;
-        if (told.laid() == 0 && !made || piece.legend().isEmpty()) {
-            return;
-        }
-        if (told.sections() > 0) {
-            inSections(piece, course);
-        } else if (told.title().equals(Told.WINDOWS)) {
-            inPercent(piece, course);
-        } else {
-            inDrills(piece, course, made ? piece.needed() : Math.round(piece.needed() * told.laid()));
+        if (told.made() && Calendar.told(piece.made())) {
+            LocalDate from = Calendar.startedOn(piece.made());
+            inDrills(piece, from, Calendar.finishedOn(piece.made()), piece.needed());
+        } else if (told.sections() > 0) {
+            inSections(piece);
+        } else if (told.title().equals(Plot.WINDOWS)) {
+            inPercent(piece);
+        } else if (told.laying().isPresent()) {
+            inDrills(piece, firstOf(told), lastOf(told), piece.laid());
         }
     }
 
-    /** Evenings that sum to the total, as uneven as evenings are. */
-    private void inDrills(PieceInMaking piece, Course course, long total) {
-        int evenings = (int) Math.max(3, total / USUAL_DRILLS);
-        List<LocalDate> days = days(course, evenings);
+    /** The last evening tells what is left of the sum. */
+    private void inDrills(PieceInMaking piece, LocalDate from, LocalDate to, long total) {
+        List<LocalDate> days = days(from, to, (int) Math.max(3, total / DRILLS_AN_EVENING));
         long left = total;
-        for (int i = 0; i < evenings; i++) {
-            long even = left / (evenings - i);
-            long laid = i == evenings - 1 ? left : even * seeded.between(55, 140) / 100;
-            int aMinute = seeded.between(9, 14);
-            sitting(piece, days.get(i), Laid.drills(laid), (int) Math.max(12, laid / aMinute), "");
+        for (int i = 0; i < days.size(); i++) {
+            long fair = left / (days.size() - i);
+            long laid = i == days.size() - 1 ? left : fair * seeded.between(55, 145) / 100 / 5 * 5;
+            int minutes = (int) Math.max(10, laid * seeded.between(85, 120) / 100 / DRILLS_A_MINUTE);
+            sitting(piece, days.get(i), i > 0 && i < days.size() - 1, Laid.drills(laid), minutes);
             left -= laid;
         }
     }
 
-    private void inPercent(PieceInMaking piece, Course course) {
-        double[] shares = {3, 2.5, 4, 2, 3.5, 3};
-        List<LocalDate> days = days(course, shares.length);
-        for (int i = 0; i < shares.length; i++) {
-            sitting(piece, days.get(i), Laid.percent(shares[i]), seeded.between(40, 130), "");
+    private void inPercent(PieceInMaking piece) {
+        List<LocalDate> days = days(firstOf(piece.told()), lastOf(piece.told()), 14);
+        long left = Math.round(1000.0 * piece.laid() / piece.needed());
+        for (int i = 0; i < days.size(); i++) {
+            long fair = left / (days.size() - i);
+            long tenths = i == days.size() - 1 ? left : fair * seeded.between(60, 140) / 100;
+            sitting(piece, days.get(i), i > 0, Laid.percent(tenths / 10.0), seeded.between(45, 150));
+            left -= tenths;
         }
     }
 
-    /** Section by section; unequal, so some take five evenings and some two. The rested one has none. */
-    private void inSections(PieceInMaking piece, Course course) {
-        int evenings = Relay.EVENINGS.stream().mapToInt(i -> i).sum();
-        List<LocalDate> days = days(course, evenings);
-        int next = 0;
-        for (int section = 0; section < Relay.EVENINGS.size(); section++) {
-            int many = Relay.EVENINGS.get(section);
-            for (int i = 0; i < many; i++) {
-                boolean last = i == many - 1;
-                sitting(
-                        piece,
-                        days.get(next++),
-                        last && Relay.done(section) ? Laid.sections(1) : Laid.NOT_SAID,
-                        seeded.between(45, 150),
-                        last && Relay.done(section) ? "Section " + (section + 1) + " is laid." : "");
-            }
+    /** Three to five evenings a section; the month in which the sixth was let rest had none; the eighth is begun. */
+    private void inSections(PieceInMaking piece) {
+        List<LocalDate> before = days(Calendar.FIRST_SITTING, LocalDate.of(2026, 8, 22), 21);
+        List<LocalDate> after = days(LocalDate.of(2026, 9, 24), Calendar.TODAY.minusDays(2), 8);
+        int[] endsSection = {3, 7, 11, 16, 20};
+        for (int i = 0; i < before.size(); i++) {
+            int evening = i;
+            boolean ends = java.util.Arrays.stream(endsSection).anyMatch(end -> end == evening);
+            sitting(piece, before.get(i), false, ends ? Laid.sections(1) : Laid.NOT_SAID, seeded.between(50, 150));
+        }
+        for (int i = 0; i < after.size(); i++) {
+            sitting(piece, after.get(i), false, i == 4 ? Laid.sections(1) : Laid.NOT_SAID, seeded.between(50, 150));
         }
     }
 
-    /** So many days from the first to the last, in order, never two on one day while there is room. */
-    private List<LocalDate> days(Course course, int many) {
-        long span = ChronoUnit.DAYS.between(course.started(), course.last());
+    /** So many different days in order; the first and the last are among them. */
+    private List<LocalDate> days(LocalDate from, LocalDate to, int wanted) {
+        int span = (int) (to.toEpochDay() - from.toEpochDay());
+        int count = Math.min(wanted, span + 1);
+        List<Integer> between = new ArrayList<>();
+        for (int day = 1; day < span; day++) {
+            between.add(day);
+        }
+        while (between.size() > count - 2) {
+            between.remove(seeded.between(0, between.size() - 1));
+        }
         List<LocalDate> days = new ArrayList<>();
-        LocalDate latest = course.started().minusDays(1);
-        for (int i = 0; i < many; i++) {
-            long wanted = many == 1 ? span : span * i / (many - 1);
-            boolean end = i == 0 || i == many - 1;
-            LocalDate day = course.started().plusDays(wanted + (end ? 0 : seeded.between(-1, 1)));
-            latest = day.isAfter(latest) ? day : latest.plusDays(1);
-            days.add(latest.isAfter(course.last()) ? course.last() : latest);
-        }
+        days.add(from);
+        between.forEach(day -> days.add(from.plusDays(day)));
+        days.add(to);
         return days;
     }
 
-    private void sitting(PieceInMaking piece, LocalDate day, Laid laid, int minutes, String note) {
-        boolean vague = seeded.oneIn(14);
+    private void sitting(PieceInMaking piece, LocalDate day, boolean mayBeVague, Laid laid, int minutes) {
+        boolean vague = mayBeVague && seeded.oneIn(12);
         boolean weekend = day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY;
         LocalTime start = LocalTime.of(weekend ? 14 : 19, 5 * seeded.between(0, 11));
-        About when = vague
-                ? About.edtf(day.toString().substring(0, 7) + "~").orElseThrow()
-                : About.on(day);
+        About when = vague ? About.edtf(day + "~").orElseThrow() : About.on(day);
         change.create(
                 Sitting.TYPE,
                 seeded.id(),
@@ -120,6 +131,6 @@ final class Evenings {
                         seeded.oneIn(3) ? 5 * seeded.between(1, 4) : 0,
                         laid,
                         Optional.of(WHERE.get(seeded.between(0, WHERE.size() - 1))),
-                        note.isEmpty() ? NOTES.get(seeded.between(0, NOTES.size() - 1)) : note));
+                        NOTES.get(seeded.between(0, NOTES.size() - 1))));
     }
 }

@@ -1,6 +1,5 @@
 package org.glintery.demo;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +11,7 @@ import org.glintery.api.framing.Moulding;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Picture;
+import org.glintery.demo.drills.DrillGrid;
 
 /** Fourteen finishes: scores spread, some unscored, some with only a title, fields left for later; and their frames. */
 final class MadePieces {
@@ -36,40 +36,37 @@ final class MadePieces {
         this.change = change;
     }
 
-    /** When the made piece of that place was finished: the first years ago, the last this autumn. */
-    static LocalDate finishedOn(int made) {
-        return made < 3
-                ? LocalDate.of(2021 + made, 6, 15)
-                : DemoFilling.TODAY.minusDays(6 + (13L - made) * 62);
+    /** The oldest are remembered only roughly. Empty when nothing is known. */
+    static Optional<About> finishedOn(int made) {
+        return switch (made) {
+            case 0 -> Optional.empty();
+            case 1 -> About.edtf("2022-XX-XX");
+            case 2 -> About.edtf("2023-23");
+            case 5, 9 -> About.edtf(Calendar.finishedOn(made).toString().substring(0, 7) + "~");
+            default -> Optional.of(About.on(Calendar.finishedOn(made)));
+        };
     }
 
-    void write(PieceInMaking piece, Course course) {
+    void write(PieceInMaking piece) {
         int n = piece.made();
-        change.create(Finish.TYPE, piece.id(), finish(piece, n, course));
+        change.create(Finish.TYPE, piece.id(), finish(piece, n));
         if (n >= 3 && n != 13) {
             change.create(FramePlan.TYPE, piece.id(), plan(piece, n));
         }
     }
 
-    private static Finish finish(PieceInMaking piece, int n, Course course) {
-        LocalDate day = course.last();
-        if (n == 0) {
-            return Finish.titled(piece.told().title(), Optional.empty());
-        }
+    private static Finish finish(PieceInMaking piece, int n) {
         if (n < 3) {
-            return Finish.titled(
-                    piece.told().title(), About.edtf(n == 1 ? "2022-XX-XX" : "2023-23").or(() -> Optional.of(About.on(day))));
+            return Finish.titled(piece.told().title(), finishedOn(n));
         }
         boolean latest = n == 13;
         List<Picture> photos = latest
                 ? List.of()
-                : piece.pictures().stream()
-                        .map(blob -> new Picture(blob.hash(), blob.mediaType(), "as it came off the table"))
-                        .toList();
+                : piece.picture().map(blob -> List.of(Shelving.picture(blob, "As it came off the table"))).orElse(List.of());
         return new Finish(
                 piece.told().title(),
-                Optional.of(About.on(course.started())),
-                Optional.of(n % 4 == 1 ? About.edtf(day.toString().substring(0, 7) + "~").orElseThrow() : About.on(day)),
+                Optional.of(About.on(Calendar.startedOn(n))),
+                finishedOn(n),
                 SCORES[n] == 0 ? Optional.empty() : Optional.of(SCORES[n]),
                 latest ? "" : MAKING.get(n % MAKING.size()),
                 latest ? "" : ALTERED.get(n % ALTERED.size()),
@@ -86,20 +83,20 @@ final class MadePieces {
 
     private static FramePlan plan(PieceInMaking piece, int n) {
         DrillGrid grid = piece.grid().orElseThrow();
-        double pitch = piece.told().shape() == org.glintery.api.ledger.Shape.ROUND ? 2.8 : 2.5;
+        double pitchMm = piece.told().pitchMm();
         return switch (n % 4) {
             case 0 -> FramePlan.decided(FramePlan.Decision.NOT_FRAMED, "rolled, in the chest");
             case 1 -> new FramePlan(
                     FramePlan.Decision.FRAMED,
-                    Optional.of(grid.columns() * pitch),
-                    Optional.of(grid.rows() * pitch),
+                    Optional.of(grid.columns() * pitchMm),
+                    Optional.of(grid.rows() * pitchMm),
                     Optional.of(new Moulding("Oiled ash", 20, 6, 14)),
                     FramePlan.USUAL_ALLOWANCE_MM,
                     3,
                     FramePlan.Glazing.NONE,
                     "wall by the stairs",
                     Optional.empty(),
-                    Optional.of(About.on(finishedOn(n).plusDays(12))),
+                    Optional.of(About.on(Calendar.finishedOn(n).plusDays(12))),
                     "");
             case 2 -> FramePlan.decided(FramePlan.Decision.STRETCHED, "club room");
             default -> FramePlan.decided(FramePlan.Decision.NOT_DECIDED, "");

@@ -2,10 +2,11 @@ package org.glintery.demo;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.Canvas;
 import org.glintery.api.stash.Coverage;
 import org.glintery.api.stash.Kit;
@@ -13,116 +14,108 @@ import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.Money;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
-import org.glintery.api.storage.KeepingPlace;
 import org.glintery.api.time.About;
+import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Picture;
+import org.glintery.demo.drills.DrillGrid;
 
-/** Kits, pieces and legends, and the places they are kept. */
+/** Kits, pieces and legends. */
 final class Shelving {
-    private static final List<String> SOURCES = List.of("Quay Street Crafts", "Club table", "Post from the mainland");
-    private static final List<String> PLACES =
-            List.of("Tall shelf, upper board", "Tall shelf, lower board", "Chest of rolled canvases", "Wall by the stairs");
+    private static final double CLOTH_MARGIN_MM = 60;
 
     private final Seeded seeded;
     private final ChangeSet.Builder change;
-    private final List<UUID> places;
+    private final Places places;
+    private final Map<String, UUID> kits = new HashMap<>();
 
-    Shelving(Seeded seeded, ChangeSet.Builder change) {
+    Shelving(Seeded seeded, ChangeSet.Builder change, Places places) {
         this.seeded = seeded;
         this.change = change;
-        this.places = PLACES.stream().map(name -> seeded.id()).toList();
+        this.places = places;
     }
 
-    void places() {
-        for (int i = 0; i < PLACES.size(); i++) {
-            change.create(KeepingPlace.TYPE, places.get(i), new KeepingPlace(PLACES.get(i), Optional.empty(), ""));
-        }
-    }
-
-    UUID wall() {
-        return places.get(3);
-    }
-
-    void shelve(PieceInMaking piece, Course course) {
-        Told told = piece.told();
-        boolean ownPicture = told.title().contains("own photo");
-        UUID kit = seeded.id();
-        LocalDate arrived = course.arrived();
-        boolean bought = told.standing() != Standing.HOPED_FOR;
-        if (!ownPicture) {
-            String source = sourceOf(told);
-            int cents = told.widthCm() * told.heightCm() + seeded.between(200, 900);
-            change.create(
-                    Kit.TYPE,
-                    kit,
-                    new Kit(
-                            told.title(),
-                            Optional.of(source),
-                            bought ? Optional.of(About.on(arrived.minusDays(seeded.between(9, 24)))) : Optional.empty(),
-                            bought && told.standing() != Standing.ORDERED
-                                    ? Optional.of(About.on(arrived))
-                                    : Optional.empty(),
-                            bought ? Optional.of(new Money(BigDecimal.valueOf(cents, 2))) : Optional.empty(),
-                            bought ? Optional.of(new Money(BigDecimal.valueOf(390, 2))) : Optional.empty(),
-                            told.standing() == Standing.SHELVED
-                                    ? Optional.of(places.get(seeded.between(0, 2)))
-                                    : Optional.empty(),
-                            List.of(),
-                            ""));
-        }
-        change.create(
-                Piece.TYPE, piece.id(), document(piece, ownPicture ? Optional.empty() : Optional.of(kit), course));
+    void shelve(PieceInMaking piece, LocalDate arrived) {
+        Optional<UUID> kit = piece.told().title().equals(Plot.OWN_PICTURE)
+                ? Optional.empty()
+                : Optional.of(kits.computeIfAbsent(
+                        piece.told().kit().orElse(piece.told().title()), title -> kit(title, piece, arrived)));
+        piece.picture().ifPresent(change::blob);
+        change.create(Piece.TYPE, piece.id(), document(piece, kit, arrived));
         if (!piece.legend().isEmpty()) {
             change.create(Legend.TYPE, piece.id(), new Legend(piece.legend()));
         }
     }
 
-    private Piece document(PieceInMaking piece, Optional<UUID> kit, Course course) {
+    private UUID kit(String title, PieceInMaking piece, LocalDate arrived) {
         Told told = piece.told();
-        List<Picture> pictures = piece.pictures().stream()
-                .map(blob -> new Picture(blob.hash(), blob.mediaType(), told.title()))
-                .toList();
-        boolean made = told.standing() == Standing.MADE;
+        UUID id = seeded.id();
+        piece.onTheBox().ifPresent(change::blob);
+        boolean bought = told.standing() != Standing.HOPED_FOR;
+        boolean came = bought && told.standing() != Standing.ORDERED;
+        int cents = told.widthCm() * told.heightCm() + seeded.between(200, 900);
+        change.create(
+                Kit.TYPE,
+                id,
+                new Kit(
+                        title,
+                        Optional.of(piece.source()),
+                        bought ? Optional.of(About.on(ordered(told, arrived))) : Optional.empty(),
+                        came ? Optional.of(About.on(arrived)) : Optional.empty(),
+                        bought ? Optional.of(new Money(BigDecimal.valueOf(cents, 2))) : Optional.empty(),
+                        bought ? Optional.of(new Money(BigDecimal.valueOf(390, 2))) : Optional.empty(),
+                        told.standing() == Standing.SHELVED ? Optional.of(places.someShelf(seeded)) : Optional.empty(),
+                        piece.onTheBox().map(blob -> List.of(picture(blob, "The box"))).orElse(List.of()),
+                        ""));
+        return id;
+    }
+
+    private LocalDate ordered(Told told, LocalDate arrived) {
+        return told.standing() == Standing.ORDERED
+                ? Calendar.TODAY.minusDays(seeded.between(3, 16))
+                : arrived.minusDays(seeded.between(9, 24));
+    }
+
+    private Piece document(PieceInMaking piece, Optional<UUID> kit, LocalDate arrived) {
+        Told told = piece.told();
+        boolean painted = told.scene().isPresent();
         return new Piece(
                 told.title(),
                 kit,
                 Optional.empty(),
                 told.standing(),
-                Optional.of(About.on(standingSince(told, course))),
-                told.scene().isEmpty() ? Coverage.NOT_SAID : Coverage.FULL,
-                told.scene().isEmpty() ? Optional.empty() : Optional.of(told.shape()),
-                told.scene().isEmpty() ? Canvas.NOT_SAID : canvas(piece),
+                since(piece, arrived),
+                painted ? Coverage.FULL : Coverage.NOT_SAID,
+                painted ? Optional.of(told.shape()) : Optional.empty(),
+                piece.grid().map(grid -> canvas(told, grid)).orElse(Canvas.NOT_SAID),
                 told.sections() == 0 ? Optional.empty() : Optional.of(told.sections()),
-                pictures,
-                made && piece.made() % 3 == 0 ? Optional.of(wall()) : Optional.empty(),
+                piece.picture().map(blob -> List.of(picture(blob, told.title()))).orElse(List.of()),
+                told.made() && piece.made() % 3 == 0 ? Optional.of(places.wall()) : Optional.empty(),
                 Stories.of(told.title()));
     }
 
-    private static Canvas canvas(PieceInMaking piece) {
-        Told told = piece.told();
-        DrillGrid grid = piece.grid().orElseThrow();
-        double pitch = told.shape() == Shape.ROUND ? 2.8 : 2.5;
+    private Optional<About> since(PieceInMaking piece, LocalDate arrived) {
+        return switch (piece.told().standing()) {
+            case MADE -> MadePieces.finishedOn(piece.made());
+            case ON_THE_BENCH -> Optional.of(About.on(Evenings.firstOf(piece.told())));
+            case RESTING -> Optional.of(About.on(Evenings.lastOf(piece.told())));
+            case SHELVED -> Optional.of(About.on(arrived));
+            case ORDERED, HOPED_FOR, LET_GO -> Optional.empty();
+        };
+    }
+
+    private static Canvas canvas(Told told, DrillGrid grid) {
         return new Canvas(
-                Optional.of(grid.columns() * pitch),
-                Optional.of(grid.rows() * pitch),
-                Optional.of(told.widthCm() * 10.0 + 60),
-                Optional.of(told.heightCm() * 10.0 + 60),
-                Optional.of(pitch),
+                Optional.of(grid.columns() * told.pitchMm()),
+                Optional.of(grid.rows() * told.pitchMm()),
+                Optional.of(told.widthCm() * 10 + CLOTH_MARGIN_MM),
+                Optional.of(told.heightCm() * 10 + CLOTH_MARGIN_MM),
+                Optional.of(told.pitchMm()),
                 Optional.of(grid.columns()),
                 Optional.of(grid.rows()));
     }
 
-    private static LocalDate standingSince(Told told, Course course) {
-        return switch (told.standing()) {
-            case MADE, RESTING -> course.last();
-            case ON_THE_BENCH -> course.started();
-            default -> course.arrived();
-        };
-    }
-
-    /** Where the kit was bought; the same for a title every time. */
-    static String sourceOf(Told told) {
-        return SOURCES.get(Math.floorMod(told.title().hashCode(), SOURCES.size()));
+    static Picture picture(Blob blob, String caption) {
+        return new Picture(blob.hash(), blob.mediaType(), caption);
     }
 }

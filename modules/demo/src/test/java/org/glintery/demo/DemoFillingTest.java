@@ -23,6 +23,7 @@ import org.glintery.api.storage.Holder;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshops;
+import org.glintery.demo.drills.DemoCard;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openide.util.Lookup;

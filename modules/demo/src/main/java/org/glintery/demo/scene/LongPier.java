@@ -20,7 +20,7 @@ final class LongPier implements Scene {
         Color wood = Tone.mix(light.dark(), Tone.of(0x4A3828), 0.35);
         for (int i = 12; i >= 0; i--) {
             double s = 1 / (0.42 + i * 0.46);
-            double left = endX - 330 * s;
+            double left = endX - 150 * s;
             double right = endX + 40 * s;
             double deck = horizon + 92 * s;
             Color haze = Tone.mix(wood, light.horizon(), Math.min(0.8, i * 0.07));
@@ -32,23 +32,24 @@ final class LongPier implements Scene {
             brush.line(right - 12 * s, deck + 20 * s, left + 12 * s, deck + 130 * s, 8 * s, haze);
         }
         Color plank = Tone.mix(light.pale(), wood, 0.35);
-        brush.poly(plank, endX - 18, horizon + 8, endX + 2, horizon + 8, endX + 118, tall + 30, endX - 960, tall + 30);
+        double front = (tall + 40 - horizon) / 92;
+        brush.poly(plank, endX - 15, horizon + 9, endX + 4, horizon + 9, endX + 40 * front, tall + 40, endX - 150 * front, tall + 40);
         for (int i = 0; i < 46; i++) {
             double s = 1 / (0.16 + i * 0.085);
             double y = horizon + 92 * s;
-            brush.line(endX - 330 * s, y, endX + 40 * s, y, Math.max(1.5, 4.2 * s), Tone.clear(wood, 0.55));
+            brush.line(endX - 150 * s, y, endX + 40 * s, y, Math.max(1.5, 4.2 * s), Tone.clear(wood, 0.55));
         }
         air.worn(0, horizon + 20, 1000, tall, 20, 6, 0.2);
         for (int i = 8; i >= 0; i--) {
-            double s = 1 / (0.55 + i * 0.62);
+            double s = 1 / (0.3 + i * 0.5);
             Color iron = Tone.mix(light.dark(), light.horizon(), Math.min(0.75, i * 0.09));
-            post(brush, shore, endX - 322 * s, horizon + 92 * s, s, iron, -1);
+            post(brush, shore, endX - 146 * s, horizon + 92 * s, s, iron, -1);
             post(brush, shore, endX + 38 * s, horizon + 92 * s, s, iron, 1);
         }
         for (int side = 0; side < 2; side++) {
-            double k = side == 0 ? -322 : 38;
+            double k = side == 0 ? -146 : 38;
             for (double up : new double[] {20, 52}) {
-                brush.line(endX + k * 0.18, horizon + (92 - up) * 0.18, endX + k * 2, horizon + (92 - up) * 2, 4, Tone.mix(light.dark(), light.horizon(), 0.25));
+                brush.line(endX + k * 0.18, horizon + (92 - up) * 0.18, endX + k * 8, horizon + (92 - up) * 8, 4, Tone.mix(light.dark(), light.horizon(), 0.25));
             }
         }
         air.mist(horizon + 10, tall * 0.07, light.horizon(), 0.75);

@@ -1,11 +1,27 @@
 package org.glintery.demo.scene;
 
-/** Smooth chance over the plane: the same place and seed always give the same value. */
+import java.util.SplittableRandom;
+
+/** Smooth chance over the plane: the same place and seed always give the same value. Immutable. */
 final class Noise {
-    private final long seed;
+    private static final int SIDE = 256;
+    private static final int MASK = SIDE - 1;
+    private static final float[] LATTICE = new float[SIDE * SIDE];
+
+    static {
+        var chance = new SplittableRandom(20_240_611);
+        for (int i = 0; i < LATTICE.length; i++) {
+            LATTICE[i] = (float) chance.nextDouble();
+        }
+    }
+
+    private final int across;
+    private final int down;
 
     Noise(long seed) {
-        this.seed = seed;
+        var chance = new SplittableRandom(seed);
+        across = chance.nextInt(SIDE);
+        down = chance.nextInt(SIDE);
     }
 
     /** Several octaves; about 0 to 1, mostly near 0.5. */
@@ -33,12 +49,9 @@ final class Noise {
         return upper * (1 - v) + lower * v;
     }
 
-    /** 0 to 1 for a point of the lattice. */
+    /** 0 to 1 for a point of the lattice, which repeats itself after 256 points. */
     double at(int x, int y, int layer) {
-        long h = seed + x * 0x9E3779B97F4A7C15L + y * 0xC2B2AE3D27D4EB4FL + layer * 0x165667B19E3779F9L;
-        h = (h ^ h >>> 31) * 0xBF58476D1CE4E5B9L;
-        h = (h ^ h >>> 27) * 0x94D049BB133111EBL;
-        return ((h ^ h >>> 33) >>> 11) * 0x1.0p-53;
+        return LATTICE[(y + down + 101 * layer & MASK) * SIDE + (x + across + 37 * layer & MASK)];
     }
 
     private static double eased(double t) {

@@ -11,7 +11,7 @@ final class RopeWalk implements Scene {
     public void draw(Brush brush, Air air, Light light, SplittableRandom chance) {
         double tall = brush.tall();
         double eye = tall * 0.47;
-        Color timber = Tone.mix(light.near(), Tone.of(0x6B4A32), light.lamps() ? 0.35 : 0.6);
+        Color timber = Tone.mix(light.near(), Tone.of(0x6B4A32), light.lamps() ? 0.35 : 0.8);
         Color board = Tone.mix(timber, light.pale(), 0.28);
         brush.sweep(0, tall, Tone.dim(timber, 0.5), Tone.dim(timber, 0.2));
         brush.poly(board, 0, tall, 1000, tall, EYE_X + 60, eye + 58, EYE_X - 60, eye + 58);
@@ -19,7 +19,7 @@ final class RopeWalk implements Scene {
             brush.line(EYE_X + i * 86, tall, EYE_X + i * 5.2, eye + 58, 4, Tone.dim(board, 0.45));
         }
         walls(brush, light, timber, eye);
-        air.worn(0, 0, 1000, tall, 40, 5, 0.55);
+        air.worn(0, 0, 1000, tall, 24, 3, 0.3);
         door(brush, air, light, eye);
         trusses(brush, timber, eye);
         shafts(brush, light, eye);

@@ -8,15 +8,12 @@ import java.util.SplittableRandom;
  * keeps nothing between pictures.
  */
 public interface Scene {
-    /** How wide a picture is painted, in pixels. */
-    int WIDTH_PX = 720;
-
     void draw(Brush brush, Air air, Light light, SplittableRandom chance);
 
     /** Paints it. Any thread; may take a few hundred milliseconds. */
-    default BufferedImage paint(double heightToWidth, Light light, SplittableRandom chance) {
-        int heightPx = (int) Math.round(WIDTH_PX * heightToWidth);
-        var image = new BufferedImage(WIDTH_PX, heightPx, BufferedImage.TYPE_INT_RGB);
+    default BufferedImage paint(int widthPx, double heightToWidth, Light light, SplittableRandom chance) {
+        int heightPx = (int) Math.round(widthPx * heightToWidth);
+        var image = new BufferedImage(widthPx, heightPx, BufferedImage.TYPE_INT_RGB);
         var brush = new Brush(image);
         var air = new Air(image, chance.nextLong());
         draw(brush, air, light, chance);

@@ -35,9 +35,9 @@ import org.glintery.api.workshop.Workshops;
 import org.openide.util.Lookup;
 
 /** A real workshop in a folder, with a piece and its kit's bag as the stash would leave them. */
-final class WorkshopInFolder implements AutoCloseable {
+public final class WorkshopInFolder implements AutoCloseable {
 
-    static final About MAY = About.on(LocalDate.of(2025, 5, 2));
+    public static final About MAY = About.on(LocalDate.of(2025, 5, 2));
 
     private final Workshop workshop;
     private final Storage storage = new ComputedStorage();
@@ -46,40 +46,40 @@ final class WorkshopInFolder implements AutoCloseable {
         this.workshop = workshop;
     }
 
-    static WorkshopInFolder at(Path folder) {
+    public static WorkshopInFolder at(Path folder) {
         Workshops workshops = Lookup.getDefault().lookup(Workshops.class);
         return new WorkshopInFolder(workshops.create(folder.resolve("workshop")).orThrow());
     }
 
-    static Drill drill(int number) {
+    public static Drill drill(int number) {
         return Drill.of(Shape.ROUND, 280, "own", "T" + number);
     }
 
-    Workshop workshop() {
+    public Workshop workshop() {
         return workshop;
     }
 
-    Storage storage() {
+    public Storage storage() {
         return storage;
     }
 
-    View view() {
+    public View view() {
         return workshop.view();
     }
 
-    List<String> apply(Result<ChangeSet> change) {
+    public List<String> apply(Result<ChangeSet> change) {
         Result<Applied> applied = change.then(workshop::apply);
         applied.orThrow();
         return ((Result.Ok<Applied>) applied).warnings();
     }
 
-    static Refusal refusal(Result<?> result) {
+    public static Refusal refusal(Result<?> result) {
         assertThat(result).isInstanceOf(Result.Refused.class);
         return ((Result.Refused<?>) result).refusal();
     }
 
     /** A shelved piece with symbols A, B ... for drills T1, T2 ..., each with so many in the bag of the kit. */
-    UUID piece(String title, long... counts) {
+    public UUID piece(String title, long... counts) {
         Amount[] amounts = new Amount[counts.length];
         for (int i = 0; i < counts.length; i++) {
             amounts[i] = Amount.counted(counts[i]);
@@ -87,7 +87,7 @@ final class WorkshopInFolder implements AutoCloseable {
         return piece(title, amounts);
     }
 
-    UUID piece(String title, Amount... amounts) {
+    public UUID piece(String title, Amount... amounts) {
         UUID piece = UUID.randomUUID();
         UUID bag = UUID.randomUUID();
         ChangeSet.Builder change = ChangeSet.named("Shelve " + title);
@@ -124,28 +124,28 @@ final class WorkshopInFolder implements AutoCloseable {
         return piece;
     }
 
-    UUID holder(String name, int columns, Optional<Long> capacity) {
+    public UUID holder(String name, int columns, Optional<Long> capacity) {
         UUID id = UUID.randomUUID();
         apply(storage.addHolder(view(), id, Holder.grid(name, 1, columns, capacity)));
         return id;
     }
 
-    Spot pocket(UUID holder, int index) {
+    public Spot pocket(UUID holder, int index) {
         Pocket pocket = view().find(Holder.TYPE, holder).orElseThrow().value().pockets().get(index);
         return new Spot.InPocket(holder, pocket.id());
     }
 
-    List<String> kitUp(UUID piece, UUID holder) {
+    public List<String> kitUp(UUID piece, UUID holder) {
         return apply(storage.planKitUp(view(), piece, holder, Optional.of(MAY)).then(plan -> Result.ok(plan.change())));
     }
 
-    List<String> kitDown(UUID piece, long repair) {
+    public List<String> kitDown(UUID piece, long repair) {
         Result<Storage.KitDownPlan> plan = storage.planKitDown(view(), piece, repair, Optional.of(MAY));
         return apply(plan.then(p -> Result.ok(p.change())));
     }
 
     /** The piece is made: what the stash does of it that matters here. */
-    void make(UUID piece) {
+    public void make(UUID piece) {
         Stored<Piece> stored = view().find(Piece.TYPE, piece).orElseThrow();
         ChangeSet.Builder change = ChangeSet.named("Make it")
                 .replace(Piece.TYPE, stored, stored.value().with(Standing.MADE, Optional.of(MAY)));
@@ -155,19 +155,19 @@ final class WorkshopInFolder implements AutoCloseable {
         apply(Result.ok(change.build()));
     }
 
-    void move(Drill drill, Spot from, Spot to, long count) {
+    public void move(Drill drill, Spot from, Spot to, long count) {
         apply(Result.ok(ChangeSet.named("Move")
                 .post(Movement.of(UUID.randomUUID(), drill, from, to, Amount.counted(count), ""))
                 .build()));
     }
 
-    Spot bag(String name) {
+    public Spot bag(String name) {
         UUID id = UUID.randomUUID();
         apply(Result.ok(ChangeSet.named("Make a bag").create(Bag.TYPE, id, Bag.named(name)).build()));
         return new Spot.InBag(id);
     }
 
-    Spot bagNamed(String name) {
+    public Spot bagNamed(String name) {
         List<Stored<Bag>> named = view().all(Bag.TYPE).stream()
                 .filter(bag -> bag.value().name().equals(name))
                 .toList();
@@ -175,7 +175,7 @@ final class WorkshopInFolder implements AutoCloseable {
         return new Spot.InBag(named.get(0).id());
     }
 
-    long count(Spot spot, Drill drill) {
+    public long count(Spot spot, Drill drill) {
         return view().balance(spot, drill).count();
     }
 

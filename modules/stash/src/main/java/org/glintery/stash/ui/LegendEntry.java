@@ -25,10 +25,10 @@ final class LegendEntry extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
-    private final JTextField symbol = new JTextField(4);
-    private final JTextField code = new JTextField(8);
-    private final JTextField needed = new JTextField(7);
-    private final JTextField supplied = new JTextField(9);
+    private final JTextField symbol = new JTextField(6);
+    private final JTextField code = new JTextField(10);
+    private final JTextField needed = new JTextField(9);
+    private final JTextField supplied = new JTextField(11);
     private final JComboBox<String> card = new JComboBox<>();
     private final JComboBox<Shape> shape = new KindBox<>(Shape.values());
     private final JComboBox<Body> body = new KindBox<>(Body.values());
@@ -49,18 +49,19 @@ final class LegendEntry extends JPanel {
         "LegendEntry.hint=Enter adds the line. Leave a field empty if it is not known; 2 bags and about 200 are understood."
     })
     LegendEntry(Consumer<LegendLine> add) {
-        super(new MigLayout("insets 0, gapx " + Space.NEAR + ", gapy " + Space.TIGHT));
+        super(new MigLayout(
+                "insets 0, fillx, gapx " + Space.NEAR + ", gapy " + Space.TIGHT, "[fill][fill][fill][fill][grow]"));
         this.add = add;
         setOpaque(false);
         card.setEditable(true);
-        labelled(Bundle.LegendEntry_symbol(), symbol);
-        labelled(Bundle.LegendEntry_code(), code);
-        labelled(Bundle.LegendEntry_needed(), needed);
-        labelled(Bundle.LegendEntry_supplied(), supplied);
-        labelled(Bundle.LegendEntry_card(), card);
-        labelled(Bundle.LegendEntry_shape(), shape);
-        labelled(Bundle.LegendEntry_body(), body);
-        labelled(Bundle.LegendEntry_coating(), coating);
+        labelled(Bundle.LegendEntry_symbol(), symbol, "");
+        labelled(Bundle.LegendEntry_code(), code, "");
+        labelled(Bundle.LegendEntry_needed(), needed, "");
+        labelled(Bundle.LegendEntry_supplied(), supplied, "");
+        labelled(Bundle.LegendEntry_card(), card, "newline");
+        labelled(Bundle.LegendEntry_shape(), shape, "");
+        labelled(Bundle.LegendEntry_body(), body, "");
+        labelled(Bundle.LegendEntry_coating(), coating, "");
         trouble.setText(Bundle.LegendEntry_hint());
         add(trouble, "newline, span, growx, wmin 0");
         for (JTextField field : List.of(symbol, code, needed, supplied)) {
@@ -124,12 +125,12 @@ final class LegendEntry extends JPanel {
                 "?");
     }
 
-    private void labelled(String label, JComponent field) {
-        JPanel cell = new JPanel(new MigLayout("insets 0, wrap 1, gapy " + Space.HAIR));
+    private void labelled(String label, JComponent field, String where) {
+        JPanel cell = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.HAIR, "[grow, fill]"));
         cell.setOpaque(false);
         cell.add(Texts.hint(label));
         cell.add(field);
         field.getAccessibleContext().setAccessibleName(label);
-        add(cell);
+        add(cell, where);
     }
 }

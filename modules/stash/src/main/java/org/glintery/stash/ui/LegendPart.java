@@ -130,9 +130,9 @@ final class LegendPart implements ScreenPart<LegendSheet> {
         }
         int lines = sheet.rows().size();
         String text = sheet.allNeedsKnown()
-                ? Bundle.LegendPart_sum(lines, sheet.sumNeeded())
-                : Bundle.LegendPart_sumOpen(lines, sheet.sumNeeded());
-        text += sheet.sumMissing() > 0 ? " " + Bundle.LegendPart_missing(sheet.sumMissing()) : "";
+                ? Bundle.LegendPart_sum(lines, TypedLine.grouped(sheet.sumNeeded()))
+                : Bundle.LegendPart_sumOpen(lines, TypedLine.grouped(sheet.sumNeeded()));
+        text += sheet.sumMissing() > 0 ? " " + Bundle.LegendPart_missing(TypedLine.grouped(sheet.sumMissing())) : "";
         boolean repeated = sheet.rows().stream().anyMatch(LegendSheet.Row::repeated);
         return repeated ? text + " " + Bundle.LegendPart_repeated() : text;
     }
@@ -140,6 +140,7 @@ final class LegendPart implements ScreenPart<LegendSheet> {
     private void dress() {
         for (Column column : Column.values()) {
             var shown = table.getColumnModel().getColumn(column.ordinal());
+            shown.setPreferredWidth(Space.px(column.width()));
             if (column.isNumber()) {
                 shown.setCellRenderer(Tables.numbers());
             }

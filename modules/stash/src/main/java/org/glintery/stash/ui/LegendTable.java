@@ -51,6 +51,11 @@ final class LegendTable extends AbstractTableModel {
         boolean isNumber() {
             return ordinal() >= NEEDED.ordinal();
         }
+
+        /** Its share of the table's width beside the others; names need most. */
+        int width() {
+            return this == NAME ? 220 : isNumber() ? 90 : 70;
+        }
     }
 
     private final transient BiConsumer<LegendLine, TypedLine> retyped;
@@ -148,13 +153,13 @@ final class LegendTable extends AbstractTableModel {
 
     @Messages({"# {0} - how many", "LegendTable.andSome={0} and some"})
     private static String atHand(LineSupply supply) {
-        return supply.uncounted() ? Bundle.LegendTable_andSome(supply.atHand()) : String.valueOf(supply.atHand());
+        return supply.uncounted() ? Bundle.LegendTable_andSome(TypedLine.grouped(supply.atHand())) : TypedLine.grouped(supply.atHand());
     }
 
     @Messages({"LegendTable.notKnown=not known", "LegendTable.enough=enough"})
     private static String missing(LineSupply supply) {
         return supply.missing()
-                .map(missing -> missing == 0 ? Bundle.LegendTable_enough() : String.valueOf(missing))
+                .map(missing -> missing == 0 ? Bundle.LegendTable_enough() : TypedLine.grouped(missing))
                 .orElseGet(Bundle::LegendTable_notKnown);
     }
 }

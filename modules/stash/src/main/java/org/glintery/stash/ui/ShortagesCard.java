@@ -90,7 +90,7 @@ public final class ShortagesCard implements TodayCard {
             shortages.lines().stream().limit(SHOWN).forEach(line -> {
                 String what = Bundle.ShortagesCard_line(line.title(), line.symbol(), line.code());
                 panel.add(Buttons.link(what, () -> desk.openPiece(line.piece())), "growx 0, wmin 0");
-                panel.add(Texts.line(Bundle.ShortagesCard_missing(line.missing())));
+                panel.add(Texts.line(Bundle.ShortagesCard_missing(TypedLine.grouped(line.missing()))));
             });
             if (shortages.lines().size() > SHOWN) {
                 panel.add(Texts.hint(Bundle.ShortagesCard_more(shortages.lines().size() - SHOWN)), "span 2");

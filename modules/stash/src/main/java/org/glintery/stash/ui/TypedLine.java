@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.stash.LegendLine;
 import org.openide.util.NbBundle.Messages;
@@ -29,7 +30,7 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
                 .map(bags -> bags + (bags == 1 ? " bag" : " bags"))
                 .orElseGet(() -> written(line.supplied()));
         return new TypedLine(
-                line.symbol(), line.drill().code(), line.needed().map(String::valueOf).orElse(""), supplied);
+                line.symbol(), line.drill().code(), line.needed().map(TypedLine::grouped).orElse(""), supplied);
     }
 
     /** @param kind the drill without its code */
@@ -87,7 +88,12 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
 
     private static String written(Amount amount) {
         return amount.count()
-                .map(count -> (amount.uncertainty() > 0 ? "about " : "") + count)
+                .map(count -> (amount.uncertainty() > 0 ? "about " : "") + grouped(count))
                 .orElse("");
+    }
+
+    /** Thousands set apart by thin spaces, as everywhere on the screens. */
+    static String grouped(long count) {
+        return new Balance(count, 0, 0).words();
     }
 }

@@ -1,26 +1,20 @@
 package org.glintery.storage.ui;
 
-import java.awt.Component;
 import java.awt.Point;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.DropMode;
 import javax.swing.JList;
 import javax.swing.ListSelectionModel;
 import org.glintery.api.ledger.Spot;
-import org.glintery.workbench.parts.DrillSwatch;
-import org.glintery.workbench.parts.Pictogram;
-import org.glintery.workbench.parts.Space;
 import org.openide.util.NbBundle.Messages;
 
 /** The bags beside the holders; drills can be dragged out of one and into one. Event thread. */
 final class BagList extends JList<CabinetSheet.BagLine> implements SpotPlace {
 
     private static final long serialVersionUID = 1L;
-    private static final int ICON_PX = 18;
 
     private transient List<CabinetSheet.BagLine> all = List.of();
     private transient Set<Spot> lit = Set.of();
@@ -32,7 +26,7 @@ final class BagList extends JList<CabinetSheet.BagLine> implements SpotPlace {
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setDragEnabled(true);
         setDropMode(DropMode.ON);
-        setCellRenderer(new Cell());
+        setCellRenderer(new BagCell());
         getAccessibleContext().setAccessibleName(Bundle.BagList_name());
         transfer.serve(this);
     }
@@ -82,34 +76,9 @@ final class BagList extends JList<CabinetSheet.BagLine> implements SpotPlace {
         });
     }
 
-    /** The bag's name, and what lies in it. */
-    private static final class Cell extends DefaultListCellRenderer {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        @Messages({
-            "# {0} - name",
-            "# {1} - contents",
-            "BagList.one={0}: {1}",
-            "# {0} - name",
-            "# {1} - how many kinds",
-            "BagList.several={0}: {1} kinds of drills"
-        })
-        public Component getListCellRendererComponent(
-                JList<?> list, Object value, int index, boolean selected, boolean focused) {
-            CabinetSheet.BagLine bag = (CabinetSheet.BagLine) value;
-            boolean one = bag.contents().size() == 1;
-            String text = one
-                    ? Bundle.BagList_one(bag.name(), CabinetWords.content(bag.contents().get(0)))
-                    : Bundle.BagList_several(bag.name(), bag.contents().size());
-            super.getListCellRendererComponent(list, text, index, selected, focused);
-            setIcon(
-                    one
-                            ? DrillSwatch.icon(bag.contents().get(0).look(), ICON_PX)
-                            : (bag.repairPacket() ? Pictogram.REPAIR_PACKET : Pictogram.BAG).at(ICON_PX));
-            setBorder(Space.around(Space.TIGHT));
-            setToolTipText(CabinetWords.contents(bag.contents()));
-            return this;
-        }
+    /** Long names and contents are cut at the edge; the tooltip tells all. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
     }
 }

@@ -17,7 +17,7 @@ import org.openide.windows.WindowManager;
 @ActionRegistration(displayName = "#CabinetAction.name", lazy = false)
 @ActionReferences({
     @ActionReference(path = "Menu/View", position = 230),
-    @ActionReference(path = "Toolbars/Glintery", position = 500)
+    @ActionReference(path = "Toolbars/Glintery", position = 350)
 })
 @Messages("CabinetAction.name=Cabinet")
 public final class CabinetAction extends AbstractAction {

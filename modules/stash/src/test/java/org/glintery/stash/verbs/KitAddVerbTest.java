@@ -1,0 +1,143 @@
+package org.glintery.stash.verbs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.Shape;
+import org.glintery.api.stash.Kit;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.stash.Source;
+import org.glintery.api.stash.Standing;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.stash.WorkshopInFolder;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class KitAddVerbTest {
+
+    private static final Drill T1 = Drill.of(Shape.ROUND, 280, "own", "T1");
+
+    private WorkshopInFolder shop;
+    private Path folder;
+
+    @BeforeEach
+    void open(@TempDir Path given) {
+        folder = given;
+        shop = WorkshopInFolder.at(given);
+    }
+
+    @AfterEach
+    void close() {
+        shop.close();
+    }
+
+    private String legend(String text) throws IOException {
+        return Files.writeString(folder.resolve("rope-walk_two.csv"), text).toString();
+    }
+
+    private FakeCall call() {
+        return new FakeCall(shop.workshop());
+    }
+
+    private VerbResult add(FakeCall call) {
+        return new KitAddVerb().run(call);
+    }
+
+    private Piece only() {
+        assertThat(shop.view().all(Piece.TYPE)).hasSize(1);
+        return shop.view().all(Piece.TYPE).get(0).value();
+    }
+
+    @Test
+    void shelvesALegendWithNoOtherOption_namedAfterTheFile() throws IOException {
+        add(call().with("legend", legend("Symbol;Code;Shape;Needed;Supplied\nA;T1;round;1 240;1 400\n")));
+
+        assertThat(only().title()).isEqualTo("Rope-walk two");
+        assertThat(only().standing()).isEqualTo(Standing.SHELVED);
+        assertThat(shop.count(shop.bagNamed("Rope-walk two"), T1)).isEqualTo(1400);
+    }
+
+    @Test
+    void importsNothing_whenItOnlyPreviews() throws IOException {
+        VerbResult result =
+                add(call().with("legend", legend("Symbol;Code;Needed\nA;T1;10\n")).flagged("preview"));
+
+        assertThat(((VerbResult.Said) result).text()).contains("Would shelve").contains("Code is code");
+        assertThat(((KitAdded) ((VerbResult.Said) result).answer()).imported()).isFalse();
+        assertThat(shop.view().all(Kit.TYPE)).isEmpty();
+    }
+
+    @Test
+    void importsNothing_whenARowIsBad_andNamesTheRow() throws IOException {
+        VerbResult result = add(call().with("legend", legend("Symbol;Code;Needed\nA;T1;10\nB;T2;lots\n")));
+
+        assertThat(((VerbResult.Refused) result).refusal().code()).isEqualTo("bad-rows");
+        assertThat(((VerbResult.Refused) result).refusal().text()).contains("line 3:");
+        assertThat(shop.view().all(Kit.TYPE)).isEmpty();
+    }
+
+    @Test
+    void saysARepeatedSymbolOnce_andKeepsBothLines() throws IOException {
+        FakeCall call = call().with("legend", legend("Symbol;Code;Needed\nA;T1;10\nA;T2;20\n"));
+        add(call);
+
+        assertThat(call.said).hasSize(1);
+        assertThat(Legend.of(shop.view(), shop.view().all(Piece.TYPE).get(0).id()).lines()).hasSize(2);
+    }
+
+    @Test
+    void keepsTheBagSizeWithItsSource() throws IOException {
+        String legend = legend("Symbol;Code;Shape;Bags\nA;T1;round;2\n");
+        add(call().with("legend", legend).with("source", "Quay shop").with("bag-size", "500"));
+
+        assertThat(shop.count(shop.bagNamed("Rope-walk two"), T1)).isEqualTo(1000);
+        assertThat(Source.drillsPerBag(shop.view(), Optional.of("quay shop"))).isEqualTo(500);
+    }
+
+    @Test
+    void takesWhatTheOptionsSay() {
+        add(call().with("title", "Crane")
+                .with("standing", "ordered")
+                .with("price", "24,90")
+                .with("columns", "140")
+                .with("rows", "180")
+                .with("pitch", "2.5"));
+
+        assertThat(only().standing()).isEqualTo(Standing.ORDERED);
+        assertThat(only().canvas().columns()).contains(140);
+        assertThat(only().canvas().pitchMm()).contains(2.5);
+        assertThat(shop.view().all(Kit.TYPE).get(0).value().price().orElseThrow().amount())
+                .isEqualByComparingTo("24.90");
+    }
+
+    @Test
+    void isWrongUsage_whenAnOptionCanNotBeUnderstood_orNothingIsSaid() {
+        assertThat(add(call())).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(add(call().with("title", "Crane").with("standing", "lost"))).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(add(call().with("title", "Crane").with("rows", "-1"))).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(add(call().with("legend", "a.csv").with("json-file", "a.json")))
+                .isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(shop.view().all(Kit.TYPE)).isEmpty();
+    }
+
+    @Test
+    void refusesACoverThatIsNoPicture() throws IOException {
+        String cover = Files.writeString(folder.resolve("cover.png"), "no picture").toString();
+
+        assertThat(add(call().with("title", "Crane").with("cover", cover))).isInstanceOf(VerbResult.Refused.class);
+        assertThat(shop.view().all(Kit.TYPE)).isEmpty();
+    }
+
+    @Test
+    void refusesAFileThatIsNotThere() {
+        assertThat(add(call().with("legend", folder.resolve("none.csv").toString())))
+                .isInstanceOf(VerbResult.Refused.class);
+    }
+}

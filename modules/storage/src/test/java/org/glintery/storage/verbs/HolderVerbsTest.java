@@ -1,0 +1,76 @@
+package org.glintery.storage.verbs;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.glintery.storage.WorkshopInFolder.drill;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.storage.WorkshopInFolder;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class HolderVerbsTest {
+
+    private WorkshopInFolder shop;
+
+    @BeforeEach
+    void open(@TempDir Path folder) {
+        shop = WorkshopInFolder.at(folder);
+    }
+
+    @AfterEach
+    void close() {
+        shop.close();
+    }
+
+    private FakeCall call() {
+        return new FakeCall(shop.workshop());
+    }
+
+    private static String text(VerbResult result) {
+        assertThat(result).isInstanceOf(VerbResult.Said.class);
+        return ((VerbResult.Said) result).text();
+    }
+
+    @Test
+    void addsAHolderOnce() {
+        assertThat(text(new HolderAddVerb().run(call().with("name", "Case A").with("rows", "2").with("columns", "3"))))
+                .startsWith("Added Case A with 6 pockets");
+        assertThat(new HolderAddVerb().run(call().with("name", "case a"))).isInstanceOf(VerbResult.Refused.class);
+        assertThat(new HolderAddVerb().run(call().with("name", "B").with("rows", "many")))
+                .isInstanceOf(VerbResult.WrongUsage.class);
+    }
+
+    @Test
+    void kitsUpAndDown_byName() {
+        UUID holder = shop.holder("Case A", 3, Optional.of(500L));
+        UUID piece = shop.piece("Rope-walk", 200, 100);
+
+        String up = text(new KitUpVerb().run(call().with("piece", "rope").with("holder", "case a")));
+        assertThat(up).startsWith("Kitted up Rope-walk in Case A: 2 pockets, 0 bags.").contains("Case A, A2");
+        assertThat(text(new HolderListVerb().run(call()))).contains("Rope-walk");
+        assertThat(text(new HolderShowVerb().run(call().with("holder", "Case A")))).contains("own T2, round 2.8 mm");
+
+        shop.make(piece);
+        String down = text(new KitDownVerb().run(call().with("piece", "Rope-walk").with("repair", "5")));
+        assertThat(down).startsWith("Kitted down Rope-walk. Case A is cleared.").contains("bag own T1");
+        assertThat(shop.count(shop.bagNamed("Repair packet of Rope-walk"), drill(1))).isEqualTo(5);
+        assertThat(shop.view().contents(shop.pocket(holder, 0))).isEmpty();
+    }
+
+    @Test
+    void isWrongUsage_whenANameIsUnknownOrAmbiguous() {
+        shop.holder("Case A", 3, Optional.empty());
+        shop.piece("Rope-walk", 200);
+        shop.piece("Rope locker", 200);
+
+        VerbResult ambiguous = new KitUpVerb().run(call().with("piece", "rope").with("holder", "Case A"));
+        assertThat(((VerbResult.WrongUsage) ambiguous).candidates()).hasSize(2);
+        assertThat(new KitUpVerb().run(call().with("piece", "Rope-walk").with("holder", "Case Z")))
+                .isInstanceOf(VerbResult.WrongUsage.class);
+    }
+}

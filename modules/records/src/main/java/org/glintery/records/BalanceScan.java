@@ -2,7 +2,9 @@ package org.glintery.records;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Spot;
@@ -11,7 +13,8 @@ import org.pcollections.IntTreePMap;
 /** Adds the ledger up from its first row, with plain numbers, and makes balances of the sums at the end. */
 final class BalanceScan implements MovementTable.Scan {
     private final LedgerMemory memory;
-    private final Map<Long, Sum> sums = new HashMap<>();
+    /** By the number of the spot, then of the drill. */
+    private final List<Map<Integer, Sum>> sums = new ArrayList<>();
 
     private static final class Sum {
         private long count;
@@ -33,7 +36,10 @@ final class BalanceScan implements MovementTable.Scan {
     }
 
     private void add(int spot, int drill, long count, long variance, int uncounted) {
-        Sum sum = sums.computeIfAbsent((long) spot << 32 | drill, key -> new Sum());
+        while (sums.size() <= spot) {
+            sums.add(new HashMap<>());
+        }
+        Sum sum = sums.get(spot).computeIfAbsent(drill, number -> new Sum());
         sum.count = Math.addExact(sum.count, count);
         sum.variance = Math.addExact(sum.variance, variance);
         sum.uncounted += uncounted;
@@ -43,18 +49,20 @@ final class BalanceScan implements MovementTable.Scan {
         Map<Integer, IntTreePMap<Balance>> bySpot = new HashMap<>();
         Map<Integer, IntTreePMap<Balance>> byDrill = new HashMap<>();
         Map<Integer, Long> house = new HashMap<>();
-        sums.forEach((key, sum) -> {
-            int spot = (int) (key >> 32);
-            int drill = (int) (long) key;
-            var balance = new Balance(sum.count, sum.variance, sum.uncounted);
-            if (!balance.isZero()) {
-                bySpot.merge(spot, IntTreePMap.singleton(drill, balance), (row, one) -> row.plus(drill, balance));
-                byDrill.merge(drill, IntTreePMap.singleton(spot, balance), (row, one) -> row.plus(spot, balance));
-                if (spots.value(spot).inTheHouse()) {
-                    house.merge(drill, sum.count, Math::addExact);
+        for (int number = 0; number < sums.size(); number++) {
+            int spot = number;
+            boolean inTheHouse = spots.value(spot).inTheHouse();
+            sums.get(spot).forEach((drill, sum) -> {
+                var balance = new Balance(sum.count, sum.variance, sum.uncounted);
+                if (!balance.isZero()) {
+                    bySpot.merge(spot, IntTreePMap.singleton(drill, balance), (row, one) -> row.plus(drill, balance));
+                    byDrill.merge(drill, IntTreePMap.singleton(spot, balance), (row, one) -> row.plus(spot, balance));
+                    if (inTheHouse) {
+                        house.merge(drill, sum.count, Math::addExact);
+                    }
                 }
-            }
-        });
+            });
+        }
         return new BalanceMap(persistent(bySpot), persistent(byDrill), persistent(house));
     }
 

@@ -16,11 +16,13 @@ import org.glintery.api.workshop.Changed;
 import org.glintery.api.workshop.HistoryLine;
 
 /**
- * Applies changes: works each out on a draft, writes it in one transaction, makes it durable, then lets the world see it.
+ * Applies changes: works each out on a draft, writes it in one transaction, makes it durable by the journal, then lets the
+ * world see it.
  * What fails on the way leaves memory and disk as they were. Writer thread.
  */
 final class ChangeWriter {
     private final Database database;
+    private final Journal journal;
     private final Tables tables;
     private final BlobFolder blobs;
     private final ChangeMaking making;
@@ -39,6 +41,7 @@ final class ChangeWriter {
 
     ChangeWriter(
             Database database,
+            Journal journal,
             Tables tables,
             BlobFolder blobs,
             Names names,
@@ -48,6 +51,7 @@ final class ChangeWriter {
             ChangeMaking.StepWatch watch,
             Consumer<News> published) {
         this.database = database;
+        this.journal = journal;
         this.tables = tables;
         this.blobs = blobs;
         this.memory = opened.memory();
@@ -151,12 +155,26 @@ final class ChangeWriter {
             }
         }
         tables.documents().number(draft.documentSteps());
-        tables.names().write(database.connection());
-        tables.movements().insert(draft.movements());
-        tables.documents().write(row.number(), draft.documentSteps());
-        tables.blobs().write(row.number(), draft.blobSteps());
-        tables.changes().insert(row);
-        database.commit();
+        byte[] told = JournalWriting.bytes(entry(row, draft));
+        tables.write(row, draft.movements(), draft.documentSteps(), draft.blobSteps(), database.connection());
+        journal.append(told);
+        try {
+            database.commit();
+        } catch (SQLException e) {
+            journal.takeBackLast();
+            throw e;
+        }
+    }
+
+    private JournalEntry entry(ChangeRow row, Draft draft) {
+        return new JournalEntry(
+                row,
+                tables.names().unsaved(),
+                draft.movements(),
+                draft.documentSteps().stream().map(Draft.DocumentStep::after).toList(),
+                draft.blobSteps().stream()
+                        .map(step -> new JournalEntry.BlobChange(step.blob(), step.added()))
+                        .toList());
     }
 
     private void publish(ChangeRow row, Draft draft) {

@@ -1,8 +1,10 @@
 package org.glintery.records;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -11,19 +13,22 @@ import java.util.logging.Logger;
 import org.h2.jdbcx.JdbcDataSource;
 
 /**
- * The one connection to the workshop's H2 file. Without a write delay and with a synced checkpoint after every commit,
- * what was acknowledged survives a killed process and a power cut. An interrupt in a write would close the file for
- * everyone, so only the writer thread, which nobody interrupts, comes here.
+ * The one connection to the workshop's H2 file. What was acknowledged survives a killed process and a power cut by the
+ * {@link Journal}; the file itself is synced every few seconds. An interrupt in a write would close the file for everyone,
+ * so only the writer thread, which nobody interrupts, comes here.
  */
-final class Database implements AutoCloseable {
+final class Database {
     private static final Logger LOG = Logger.getLogger(Database.class.getName());
     static final String FILE = "glintery.mv.db";
+    /** Well below the 45 s after which H2 may use freed parts of its file again. */
+    private static final long SYNC_EVERY_NS = 5_000_000_000L;
     private static final long WORTH_COMPACTING = 16L << 20;
 
     private final Path file;
     private final Connection connection;
     private final Statement checkpoint;
     private long compacted;
+    private long synced = System.nanoTime();
     private boolean inDoubt;
 
     private Database(Path file, Connection connection) throws SQLException {
@@ -36,7 +41,7 @@ final class Database implements AutoCloseable {
         var source = new JdbcDataSource();
         String name = folder.toAbsolutePath().resolve("glintery").toString();
         source.setURL("jdbc:h2:file:" + name
-                + ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=32768");
+                + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=32768");
         source.setUser("sa");
         source.setPassword("");
         Connection connection = source.getConnection();
@@ -56,13 +61,16 @@ final class Database implements AutoCloseable {
     }
 
     /**
-     * Commits and waits until it is on the disk. If that fails nobody can tell how far it came, and the database is
-     * closed: opening it again shows what it holds.
+     * Commits. If that fails nobody can tell how far it came, and the database is closed: opening it again shows what it
+     * holds.
      */
     void commit() throws SQLException {
         try {
             connection.commit();
-            checkpoint.execute("checkpoint sync");
+            if (System.nanoTime() - synced > SYNC_EVERY_NS) {
+                checkpoint.execute("checkpoint sync");
+                synced = System.nanoTime();
+            }
         } catch (SQLException e) {
             abandon();
             throw e;
@@ -102,18 +110,24 @@ final class Database implements AutoCloseable {
         }
     }
 
-    /** Rewrites the file on closing only when it has grown much: a short verb must not pay for it. */
-    @Override
-    public void close() throws SQLException {
+    /**
+     * Rewrites the file on closing only when it has grown much: a short verb must not pay for it. False when the database
+     * had closed itself before, over a failure.
+     */
+    boolean close() throws SQLException, IOException {
         if (isClosed()) {
-            return;
+            return false;
         }
         long size = size();
         if (size > WORTH_COMPACTING && size > compacted + compacted / 2) {
             checkpoint.execute("shutdown compact");
         } else {
-            connection.close();
+            checkpoint.execute("shutdown");
         }
+        try (FileChannel written = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            written.force(true);
+        }
+        return true;
     }
 
     private long size() {

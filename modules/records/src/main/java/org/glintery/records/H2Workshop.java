@@ -37,6 +37,7 @@ final class H2Workshop implements Workshop {
     private final Path folder;
     private final WorkshopLock lock;
     private final Database database;
+    private final Journal journal;
     private final Names names;
     private final JacksonCodec codec;
     private final Clock clock;
@@ -56,7 +57,7 @@ final class H2Workshop implements Workshop {
             JacksonCodec codec,
             Clock clock,
             ChangeMaking.StepWatch watch)
-            throws SQLException {
+            throws SQLException, IOException {
         this.folder = folder;
         this.lock = lock;
         this.database = database;
@@ -66,10 +67,22 @@ final class H2Workshop implements Workshop {
         this.blobs = new BlobFolder(folder);
         this.tables = Tables.over(database.connection(), names, codec);
         tables.names().load(database.connection());
-        Opening.Opened opened = Opening.of(tables, names, codec);
+        var replay = new Replay(database, tables);
+        this.journal = Journal.open(folder, replay);
+        replay.finish();
+        Opening.Opened opened = opened();
         this.view.set(viewOf(opened.state()));
         this.changes = new ChangeWriter(
-                database, tables, blobs, names, codec, opened, clock, watch, this::published);
+                database, journal, tables, blobs, names, codec, opened, clock, watch, this::published);
+    }
+
+    private Opening.Opened opened() throws SQLException, IOException {
+        try {
+            return Opening.of(tables, names, codec);
+        } catch (SQLException | GlinteryException e) {
+            journal.close();
+            throw e;
+        }
     }
 
     private void published(ChangeWriter.News committed) {
@@ -289,7 +302,10 @@ final class H2Workshop implements Workshop {
         }
         try {
             writer.call(() -> {
-                database.close();
+                if (database.close()) {
+                    journal.clear();
+                }
+                journal.close();
                 return null;
             });
         } finally {

@@ -147,7 +147,7 @@ public final class H2Workshops implements Workshops {
             }
             return Result.ok(
                     new H2Workshop(folder, lock, database, codec, clock, watch), RemoteFolders.warnings(folder));
-        } catch (SQLException | GlinteryException | NumberFormatException e) {
+        } catch (SQLException | IOException | GlinteryException | NumberFormatException e) {
             closeQuietly(database);
             return Result.refused(unreadable(e));
         }
@@ -166,7 +166,7 @@ public final class H2Workshops implements Workshops {
     private static void closeQuietly(Database database) {
         try {
             database.close();
-        } catch (SQLException e) {
+        } catch (SQLException | IOException e) {
             java.util.logging.Logger.getLogger(H2Workshops.class.getName())
                     .log(java.util.logging.Level.FINE, "closing after a failure", e);
         }

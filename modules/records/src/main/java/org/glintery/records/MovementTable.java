@@ -15,6 +15,8 @@ final class MovementTable {
     private static final String COLUMNS = "seq, id_high, id_low, kind, drill, from_spot, to_spot, quantity, from_variance,"
             + " from_uncounted, to_variance, to_uncounted, lot, basis, said, uncertainty, reason, happened, recorded,"
             + " reverses, change";
+    /** H2 holds a whole result; a longer one it puts into a file of its own first. */
+    private static final int SCANNED_AT_ONCE = 20_000;
     private static final MovementRow.Kind[] KINDS = MovementRow.Kind.values();
 
     private final Connection connection;
@@ -103,6 +105,7 @@ final class MovementTable {
         }
     }
 
+    /** How many there are, which is also the newest number: the ledger has no gaps. */
     long count() throws SQLException {
         try (PreparedStatement select = connection.prepareStatement("select count(*) from movement");
                 ResultSet rows = select.executeQuery()) {
@@ -115,11 +118,16 @@ final class MovementTable {
     void scan(Scan scan) throws SQLException {
         try (PreparedStatement select = connection.prepareStatement(
                 "select seq, id_high, id_low, reverses, drill, from_spot, to_spot, quantity, from_variance,"
-                        + " from_uncounted, to_variance, to_uncounted from movement order by seq")) {
-            select.setFetchSize(10_000);
-            try (ResultSet rows = select.executeQuery()) {
-                while (rows.next()) {
-                    scan.row(rows);
+                        + " from_uncounted, to_variance, to_uncounted from movement where seq between ? and ?"
+                        + " order by seq")) {
+            long last = count();
+            for (long first = 1; first <= last; first += SCANNED_AT_ONCE) {
+                select.setLong(1, first);
+                select.setLong(2, first + SCANNED_AT_ONCE - 1);
+                try (ResultSet rows = select.executeQuery()) {
+                    while (rows.next()) {
+                        scan.row(rows);
+                    }
                 }
             }
         }

@@ -1,10 +1,12 @@
 package org.glintery.records;
 
+import java.io.IOException;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 
@@ -29,6 +31,37 @@ final class NameTables {
         write(connection, "drill", names.drills(), drill -> codec.compact(codec.toJson(drill)));
         write(connection, "spot", names.spots(), Spot::toString);
         write(connection, "text", names.texts(), Function.identity());
+    }
+
+    /** The names that the next {@link #write} will put on disk, for the journal. */
+    JournalEntry.NewNames unsaved() {
+        return new JournalEntry.NewNames(
+                unsaved(names.drills(), drill -> codec.compact(codec.toJson(drill))),
+                unsaved(names.spots(), Spot::toString),
+                unsaved(names.texts(), Function.identity()));
+    }
+
+    private static <T> JournalEntry.Some unsaved(NumberedNames<T> from, Function<T, String> text) {
+        int first = from.firstUnsaved();
+        return new JournalEntry.Some(
+                first, IntStream.range(first, from.size()).mapToObj(from::value).map(text).toList());
+    }
+
+    /** Takes over names from the journal. @throws IOException when their numbers do not follow */
+    void take(JournalEntry.NewNames taken) throws IOException {
+        take(taken.drills(), names.drills(), text -> codec.fromJson(codec.parse(text), Drill.class));
+        take(taken.spots(), names.spots(), Spot::parse);
+        take(taken.texts(), names.texts(), Function.identity());
+    }
+
+    private static <T> void take(JournalEntry.Some some, NumberedNames<T> into, Function<String, T> read)
+            throws IOException {
+        int number = some.first();
+        for (String text : some.values()) {
+            if (into.number(read.apply(text)) != number++) {
+                throw new IOException("the journal does not follow the database");
+            }
+        }
     }
 
     void committed() {

@@ -38,6 +38,7 @@ import org.openide.util.NbBundle.Messages;
 final class LegendPart implements ScreenPart<LegendSheet> {
 
     private static final int SWATCH_PX = 22;
+    private static final int PHOTO_PX = 200;
 
     private final Desk desk;
     private final UUID piece;
@@ -51,7 +52,7 @@ final class LegendPart implements ScreenPart<LegendSheet> {
     private final WrappedText summary = Texts.wrappedHint("");
     private final JPanel page = new JPanel(new MigLayout(
             "insets " + Space.SECTION + ", fill, gapx " + Space.SECTION + ", gapy " + Space.APART,
-            "[grow, fill][" + Space.px(260) + "!, fill]",
+            "[grow, fill][" + Space.px(PHOTO_PX) + "!, fill]",
             "[][][grow, fill][]"));
 
     @Messages({
@@ -140,7 +141,7 @@ final class LegendPart implements ScreenPart<LegendSheet> {
     private void dress() {
         for (Column column : Column.values()) {
             var shown = table.getColumnModel().getColumn(column.ordinal());
-            shown.setPreferredWidth(Space.px(column.width()));
+            shown.setPreferredWidth(Space.px(column.widthPx()));
             if (column.isNumber()) {
                 shown.setCellRenderer(Tables.numbers());
             }

@@ -20,7 +20,7 @@ import org.openide.util.NbBundle.Messages;
 final class LegendPhoto extends JPanel {
 
     private static final long serialVersionUID = 1L;
-    private static final int WIDTH_PX = 260;
+    private static final int WIDTH_PX = 200;
     private static final int HEIGHT_PX = 360;
 
     private final PictureView view;

@@ -52,9 +52,14 @@ final class LegendTable extends AbstractTableModel {
             return ordinal() >= NEEDED.ordinal();
         }
 
-        /** Its share of the table's width beside the others; names need most. */
-        int width() {
-            return this == NAME ? 220 : isNumber() ? 90 : 70;
+        /** In pixels at the usual text size, so that headings and usual contents can be read. */
+        int widthPx() {
+            return switch (this) {
+                case SWATCH -> 38;
+                case NAME -> 120;
+                case LAID -> 66;
+                default -> 80;
+            };
         }
     }
 

@@ -3,7 +3,6 @@ package org.glintery.demo;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 
@@ -13,7 +12,9 @@ final class Leftovers {
 
     private final Booking booking;
     private final Cases cases;
-    private final Map<Drill, Spot> homes = new HashMap<>();
+    private final Map<Drill, Spot> pockets = new HashMap<>();
+    private final Map<Drill, Long> inPockets = new HashMap<>();
+    private final Map<Drill, Spot> bags = new HashMap<>();
 
     Leftovers(Booking booking, Cases cases) {
         this.booking = booking;
@@ -29,15 +30,20 @@ final class Leftovers {
             long kept = Math.min(REPAIR_DRILLS, left);
             booking.move(drill, bag, packet, kept, reason, on);
             if (left > kept) {
-                booking.move(drill, bag, homes.computeIfAbsent(drill, this::home), left - kept, reason, on);
+                booking.move(drill, bag, home(drill, left - kept), left - kept, reason, on);
             }
         }
     }
 
-    /** The mixed pocket at the end of the case is kept free. */
-    private Spot home(Drill drill) {
-        Optional<Spot> pocket =
-                cases.free(Cases.LEFTOVERS) > 1 ? cases.next(Cases.LEFTOVERS) : Optional.empty();
-        return pocket.orElseGet(() -> booking.looseBag(drill.card() + " " + drill.code()));
+    /** A pocket of its own with room for all of them, else a bag. The mixed pocket at the end of the case is kept free. */
+    private Spot home(Drill drill, long count) {
+        if (!pockets.containsKey(drill) && cases.free(Cases.LEFTOVERS) > 1) {
+            cases.next(Cases.LEFTOVERS).ifPresent(pocket -> pockets.put(drill, pocket));
+        }
+        if (pockets.containsKey(drill) && inPockets.getOrDefault(drill, 0L) + count <= Cases.CAPACITY) {
+            inPockets.merge(drill, count, Long::sum);
+            return pockets.get(drill);
+        }
+        return bags.computeIfAbsent(drill, d -> booking.looseBag(d.card() + " " + d.code()));
     }
 }

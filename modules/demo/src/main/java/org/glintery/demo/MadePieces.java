@@ -15,7 +15,7 @@ import org.glintery.demo.drills.DrillGrid;
 
 /** Fourteen finishes: scores spread, some unscored, some with only a title, fields left for later; and their frames. */
 final class MadePieces {
-    private static final int[] SCORES = {0, 0, 2, 3, 4, 5, 4, 3, 5, 0, 5, 4, 3, 0};
+    private static final int[] SCORES = {0, 0, 0, 3, 4, 5, 2, 4, 5, 0, 5, 4, 3, 0};
     private static final List<String> MAKING = List.of(
             "Quick and restful: large blocks of one colour.",
             "The sky was slow, the roofs went by themselves.",

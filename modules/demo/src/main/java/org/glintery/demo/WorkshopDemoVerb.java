@@ -1,19 +1,25 @@
 package org.glintery.demo;
 
 import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Collectors;
 import org.glintery.api.Result;
 import org.glintery.api.activework.Sitting;
 import org.glintery.api.finishes.Finish;
 import org.glintery.api.stash.Kit;
 import org.glintery.api.stash.Piece;
+import org.glintery.api.stash.Standing;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.Applied;
+import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
 import org.openide.util.lookup.ServiceProvider;
@@ -24,7 +30,14 @@ public final class WorkshopDemoVerb implements Verb {
 
     /** What the demo holds. @param standings pieces by standing */
     public record Demo(
-            String folder, int kits, int pieces, Map<String, Integer> standings, int sittings, int finishes, int pictures) {}
+            String folder,
+            int kits,
+            int pieces,
+            Map<String, Integer> standings,
+            int sittings,
+            int finishes,
+            long movements,
+            int pictures) {}
 
     @Override
     public String name() {
@@ -77,21 +90,34 @@ public final class WorkshopDemoVerb implements Verb {
 
     private static VerbResult said(Workshop workshop) {
         View view = workshop.view();
-        Map<String, Integer> standings = new TreeMap<>();
-        view.all(Piece.TYPE).forEach(piece -> standings.merge(
-                piece.value().standing().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '), 1, Integer::sum));
+        Map<Standing, Integer> standings = new EnumMap<>(Standing.class);
+        view.all(Piece.TYPE).forEach(piece -> standings.merge(piece.value().standing(), 1, Integer::sum));
+        Map<String, Integer> inWords = new LinkedHashMap<>();
+        standings.forEach((standing, pieces) -> inWords.put(words(standing), pieces));
+        AtomicLong movements = new AtomicLong();
+        workshop.ledger(LedgerQuery.all(), entry -> movements.incrementAndGet());
         var demo = new Demo(
                 workshop.folder().toString(),
                 view.all(Kit.TYPE).size(),
                 view.all(Piece.TYPE).size(),
-                standings,
+                inWords,
                 view.all(Sitting.TYPE).size(),
                 view.all(Finish.TYPE).size(),
+                movements.get(),
                 view.blobs().size());
-        return VerbResult.said(
-                demo,
-                "Made the demo in " + demo.folder() + ": " + demo.kits() + " kits, " + demo.pieces() + " pieces, "
-                        + demo.sittings() + " sittings, " + demo.finishes() + " finishes, " + demo.pictures()
-                        + " pictures.");
+        return VerbResult.said(demo, text(demo));
+    }
+
+    private static String text(Demo demo) {
+        String standings = demo.standings().entrySet().stream()
+                .map(entry -> entry.getValue() + " " + entry.getKey())
+                .collect(Collectors.joining(", "));
+        return "Made the demo in " + demo.folder() + ": " + demo.kits() + " kits, " + demo.pieces() + " pieces ("
+                + standings + "), " + demo.sittings() + " sittings, " + demo.finishes() + " finishes, "
+                + demo.movements() + " movements of drills, " + demo.pictures() + " pictures.";
+    }
+
+    private static String words(Standing standing) {
+        return standing.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  */
 public record DrillGrid(int columns, int rows, int[] cells, List<Integer> used) {
     /** How much of each cell's error goes on to its neighbours: all of it would scatter single drills everywhere. */
-    private static final float HANDED_ON = 0.55f;
+    private static final float HANDED_ON = 0.45f;
 
     /**
      * Averages each cell, chooses the colours, then takes the nearest for each cell and hands part of the error on

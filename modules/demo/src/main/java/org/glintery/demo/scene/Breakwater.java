@@ -14,7 +14,7 @@ final class Breakwater implements Scene {
         brush.glow(700, horizon, 620, light.lamps() ? light.accent() : Tone.lift(light.horizon(), 0.4), 0.4);
         shore.hills(horizon, tall * 0.13, 0.1);
         shore.hills(horizon, tall * 0.07, 0.45);
-        wall(brush, shore, light, chance, tall, horizon);
+        wall(brush, light, chance, tall, horizon);
         air.water(horizon + 26, tall, light.middle(), light.dark(), 34, 0.42);
         air.mist(horizon + 30, tall * 0.05, light.horizon(), 0.35);
         shore.glints(horizon + 40, tall, Tone.lift(light.horizon(), 0.2), 120);
@@ -26,7 +26,7 @@ final class Breakwater implements Scene {
         air.finish(0.45, 0.14);
     }
 
-    private static void wall(Brush brush, Shore shore, Light light, SplittableRandom chance, double tall, double horizon) {
+    private static void wall(Brush brush, Light light, SplittableRandom chance, double tall, double horizon) {
         Color stone = Tone.mix(light.near(), light.far(), 0.25);
         brush.poly(stone, 0, horizon - 30, 560, horizon - 14, 610, horizon + 30, 0, horizon + 30);
         for (int i = 0; i < 60; i++) {
@@ -47,7 +47,6 @@ final class Breakwater implements Scene {
             brush.poly(Tone.clear(light.lamp(), 0.20), x, top - 24, 1000, top - 120, 1000, top + 30);
             brush.glow(x, top - 22, 190, light.lamp(), 0.8);
         }
-        shore.town(horizon + 24, 1);
     }
 
     static void boat(Brush brush, Light light, double x, double y, double s, Color hull, boolean sloop) {

@@ -34,14 +34,14 @@ final class LongPier implements Scene {
         Color plank = Tone.mix(light.pale(), wood, 0.35);
         double front = (tall + 40 - horizon) / 92;
         brush.poly(plank, endX - 15, horizon + 9, endX + 4, horizon + 9, endX + 40 * front, tall + 40, endX - 150 * front, tall + 40);
-        for (int i = 0; i < 46; i++) {
-            double s = 1 / (0.16 + i * 0.085);
+        for (int i = 0; i < 84; i++) {
+            double s = 1 / (0.13 + i * 0.045);
             double y = horizon + 92 * s;
-            brush.line(endX - 150 * s, y, endX + 40 * s, y, Math.max(1.5, 4.2 * s), Tone.clear(wood, 0.55));
+            brush.line(endX - 150 * s, y, endX + 40 * s, y, Math.max(1.5, Math.min(9, 3 * s)), Tone.clear(wood, 0.55));
         }
         air.worn(0, horizon + 20, 1000, tall, 20, 6, 0.2);
         for (int i = 8; i >= 0; i--) {
-            double s = 1 / (0.3 + i * 0.5);
+            double s = 1 / (0.56 + i * 0.56);
             Color iron = Tone.mix(light.dark(), light.horizon(), Math.min(0.75, i * 0.09));
             post(brush, shore, endX - 146 * s, horizon + 92 * s, s, iron, -1);
             post(brush, shore, endX + 38 * s, horizon + 92 * s, s, iron, 1);

@@ -71,6 +71,7 @@ final class QuayHouses implements Scene {
                 brush.box(wx, wy + 22, 44, 6, trim);
             }
         }
-        brush.glow(x + w / 2, top - 40, 30, light.pane(true), light.lamps() ? 0.9 : 0.3);
+        brush.box(x + w / 2 - 17, top - 66, 34, 40, trim);
+        brush.box(x + w / 2 - 11, top - 60, 22, 28, light.pane(i % 2 == 0));
     }
 }

@@ -11,9 +11,9 @@ final class RopeWalk implements Scene {
     public void draw(Brush brush, Air air, Light light, SplittableRandom chance) {
         double tall = brush.tall();
         double eye = tall * 0.47;
-        Color timber = Tone.mix(light.near(), Tone.of(0x6B4A32), light.lamps() ? 0.35 : 0.8);
-        Color board = Tone.mix(timber, light.pale(), 0.28);
-        brush.sweep(0, tall, Tone.dim(timber, 0.5), Tone.dim(timber, 0.2));
+        Color timber = Tone.mix(light.near(), Tone.of(0x96643C), light.lamps() ? 0.35 : 0.85);
+        Color board = Tone.mix(timber, light.pale(), light.lamps() ? 0.15 : 0.4);
+        brush.sweep(0, tall, Tone.dim(timber, 0.48), Tone.dim(timber, 0.08));
         brush.poly(board, 0, tall, 1000, tall, EYE_X + 60, eye + 58, EYE_X - 60, eye + 58);
         for (int i = -14; i <= 14; i++) {
             brush.line(EYE_X + i * 86, tall, EYE_X + i * 5.2, eye + 58, 4, Tone.dim(board, 0.45));
@@ -36,7 +36,7 @@ final class RopeWalk implements Scene {
             new Shore(brush, air, light, chance).lamp(240, tall * 0.26, 17);
             new Shore(brush, air, light, chance).lamp(400, eye - 120, 7);
         }
-        air.finish(0.55, 0.16);
+        air.finish(0.4, 0.12);
     }
 
     private static void walls(Brush brush, Light light, Color timber, double eye) {
@@ -71,7 +71,7 @@ final class RopeWalk implements Scene {
     private static void trusses(Brush brush, Color timber, double eye) {
         for (int i = 7; i >= 0; i--) {
             double s = 1 / (0.5 + i * 0.56);
-            Color beam = Tone.mix(Tone.dim(timber, 0.55), timber, i / 8.0);
+            Color beam = Tone.mix(Tone.dim(timber, 0.72), timber, i / 9.0);
             double half = 310 * s;
             double eaves = eye - 190 * s;
             double ridge = eye - 330 * s;

@@ -54,6 +54,11 @@ final class BlobFolder {
         }
     }
 
+    /** Removes the file of a blob that came to nothing. */
+    void delete(String hash) throws IOException {
+        Files.deleteIfExists(file(hash));
+    }
+
     Optional<byte[]> read(String hash) throws IOException {
         try {
             return Optional.of(Files.readAllBytes(file(hash)));

@@ -70,6 +70,10 @@ final class ChangeMaking {
         if (step instanceof PreparedChange.Step.Post post) {
             return post(post, draft);
         }
+        if (step instanceof PreparedChange.Step.KeepBlob keep) {
+            draft.addBlob(keep.blob(), null);
+            return Optional.empty();
+        }
         return add(((PreparedChange.Step.AddBlob) step).blob(), draft);
     }
 
@@ -84,13 +88,18 @@ final class ChangeMaking {
         if (draft.blobs().containsKey(blob.hash())) {
             return Optional.empty();
         }
+        Optional<Refusal> refusal = check(blob);
+        if (refusal.isEmpty()) {
+            draft.addBlob(new KeptBlob(blob.hash(), blob.mediaType(), blob.bytes().length), blob.bytes());
+        }
+        return refusal;
+    }
+
+    /** Whether a blob is of a size we keep, and what its hash says. */
+    static Optional<Refusal> check(Blob blob) {
         if (blob.bytes().length > MOST_BLOB_BYTES) {
             return Optional.of(Refusals.blobTooLarge());
         }
-        if (!Blob.hash(blob.bytes()).equals(blob.hash())) {
-            return Optional.of(Refusals.wrongHash());
-        }
-        draft.addBlob(new KeptBlob(blob.hash(), blob.mediaType(), blob.bytes().length), blob.bytes());
-        return Optional.empty();
+        return Blob.hash(blob.bytes()).equals(blob.hash()) ? Optional.empty() : Optional.of(Refusals.wrongHash());
     }
 }

@@ -23,6 +23,7 @@ import org.glintery.api.MalformedException;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.LedgerEntry;
 import org.glintery.api.workshop.Applied;
+import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Changed;
 import org.glintery.api.workshop.HistoryLine;
@@ -274,6 +275,24 @@ final class H2Workshop implements Workshop {
     public Result<CopyReport> importJson(Path file) {
         WriterThread.offTheEventThread();
         return new JsonImport(this, codec).readFile(file);
+    }
+
+    /** Puts a blob's bytes into the folder, ahead of the change that will bring it. */
+    void lay(Blob blob) {
+        writer.call(() -> {
+            blobs.write(blob.hash(), blob.bytes());
+            return null;
+        });
+    }
+
+    /** Takes back out of the folder what no change brought. */
+    void takeAway(KeptBlob blob) {
+        writer.call(() -> {
+            if (!changes.state().blobs().containsKey(blob.hash())) {
+                blobs.delete(blob.hash());
+            }
+            return null;
+        });
     }
 
     /** Whether there is nothing here, and in the ledger never was. */

@@ -7,11 +7,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.workshop.Blob;
@@ -33,7 +36,8 @@ final class JsonImport {
     private final JacksonCodec codec;
     private final List<Step> documents = new ArrayList<>();
     private final List<Step> actions = new ArrayList<>();
-    private final List<Step> blobs = new ArrayList<>();
+    private final Map<String, KeptBlob> blobs = new LinkedHashMap<>();
+    private Refusal refusal;
     private boolean known;
 
     JsonImport(H2Workshop workshop, JacksonCodec codec) {
@@ -45,12 +49,24 @@ final class JsonImport {
         if (!workshop.isEmpty()) {
             return Result.refused("not-empty", Bundle.import_not_empty());
         }
+        Result<CopyReport> result = readInto(file);
+        if (result instanceof Result.Refused<CopyReport>) {
+            blobs.values().forEach(workshop::takeAway);
+        }
+        return result;
+    }
+
+    private Result<CopyReport> readInto(Path file) {
         try (JsonParser parser = JacksonCodec.mapper().createParser(file.toFile())) {
             read(parser);
+            if (refusal != null) {
+                return Result.refused(refusal);
+            }
             if (!known) {
                 return Result.refused("unreadable", Bundle.import_unreadable("it does not say what it is"));
             }
-            var steps = new ArrayList<>(blobs);
+            List<Step> steps = new ArrayList<>();
+            blobs.values().forEach(blob -> steps.add(new Step.KeepBlob(blob)));
             steps.addAll(documents);
             steps.addAll(actions);
             var change = new PreparedChange(UUID.randomUUID(), Bundle.import_sentence(), List.of(), steps, true);
@@ -93,9 +109,12 @@ final class JsonImport {
                 }
                 case "documents" -> each(parser, item -> documents.add(document(item)));
                 case "ledger" -> each(parser, item -> actions.add(action(item)));
-                case "blobs" -> each(parser, item -> blobs.add(new Step.AddBlob(blob(item))));
+                case "blobs" -> each(parser, item -> lay(blob(item)));
                 default -> parser.skipChildren();
             }
+        }
+        if (parser.nextToken() != null) {
+            throw new MalformedException("something follows its end");
         }
     }
 
@@ -127,6 +146,15 @@ final class JsonImport {
             throw new MalformedException("a document has no body: " + ref);
         }
         return new Step.Put(ref, version, body, null, Optional.empty());
+    }
+
+    /** Pictures go into the folder one by one: together they may be larger than the memory. */
+    private void lay(Blob blob) {
+        refusal = refusal == null ? ChangeMaking.check(blob).orElse(null) : refusal;
+        if (refusal == null && !blobs.containsKey(blob.hash())) {
+            blobs.put(blob.hash(), new KeptBlob(blob.hash(), blob.mediaType(), blob.bytes().length));
+            workshop.lay(blob);
+        }
     }
 
     private static Blob blob(Json.Obj item) {

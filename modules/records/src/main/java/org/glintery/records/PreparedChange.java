@@ -38,6 +38,9 @@ record PreparedChange(
         record Post(LedgerAction action, Optional<Sides> sides) implements Step {}
 
         record AddBlob(Blob blob) implements Step {}
+
+        /** A blob whose bytes an import has put into the folder already, checked. */
+        record KeepBlob(KeptBlob blob) implements Step {}
     }
 
     /** A body of an earlier version as its owner's upcasters raised it. @param version that of the document */

@@ -1,0 +1,117 @@
+package org.glintery.records;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.LedgerAction;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.stash.Kit;
+import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Workshop;
+import org.glintery.testkit.LedgerWork;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** An import brings all or nothing, and leaves no picture behind that belongs to nothing. */
+class JsonImportTest {
+    @TempDir
+    Path temp;
+
+    private final H2Workshops workshops = new H2Workshops();
+    private Workshop target;
+    private String good;
+
+    @BeforeEach
+    void exportOne() throws IOException {
+        try (Workshop source = workshops.create(temp.resolve("source")).orThrow()) {
+            var work = new LedgerWork(11);
+            source.apply(ChangeSet.named("a")
+                            .create(Kit.TYPE, UUID.randomUUID(), Kit.titled("Rope-walk"))
+                            .blob(Blob.of("image/png", new byte[] {1, 2, 3}))
+                            .blob(Blob.of("image/jpeg", new byte[] {4, 5}))
+                            .post(LedgerAction.Movement.of(
+                                    new UUID(1, 1), LedgerWork.DRILLS.get(0), Spot.SUPPLIER, LedgerWork.SPOTS.get(0),
+                                    Amount.counted(20), "bought"))
+                            .build())
+                    .orThrow();
+            source.undo().orThrow();
+            source.redo().orThrow();
+            while (work.actions() < 100) {
+                source.apply(work.next(LocalDate.of(2026, 1, 1)));
+            }
+            source.exportJson(temp.resolve("good.json")).orThrow();
+        }
+        good = Files.readString(temp.resolve("good.json"));
+        target = workshops.create(temp.resolve("target")).orThrow();
+    }
+
+    @AfterEach
+    void close() {
+        target.close();
+    }
+
+    private String imported(String text) throws IOException {
+        Path file = Files.writeString(temp.resolve("try.json"), text);
+        Result<?> result = target.importJson(file);
+        if (!(result instanceof Result.Refused<?> refused)) {
+            return "ok";
+        }
+        assertThat(target.view().revision()).isZero();
+        Path pictures = temp.resolve("target").resolve(BlobFolder.NAME);
+        if (Files.exists(pictures)) {
+            try (Stream<Path> files = Files.list(pictures)) {
+                assertThat(files).isEmpty();
+            }
+        }
+        return refused.refusal().code();
+    }
+
+    @Test
+    void refusesWhatIsNotWholeOrNotAnExport() throws IOException {
+        for (int length : List.of(0, 1, good.length() / 3, good.length() / 2, good.length() - 3)) {
+            assertThat(imported(good.substring(0, length))).as("%d characters", length).isEqualTo("unreadable");
+        }
+        for (String text : List.of("[]", "{}", "null", "{\"format\":\"other\",\"version\":1}", good + good)) {
+            assertThat(imported(text)).as(text.substring(0, Math.min(40, text.length()))).isEqualTo("unreadable");
+        }
+    }
+
+    @Test
+    void refusesPartsThatCannotBe_andBringsNothing() throws IOException {
+        String hash = Blob.hash(new byte[] {1, 2, 3});
+        assertThat(good).contains(hash).contains("\"AQID\"").contains("\"sides\"").contains("\"Rope-walk\"");
+        assertThat(imported(good.replace(hash, "0".repeat(64)))).isEqualTo("malformed");
+        assertThat(imported(good.replace("\"AQID\"", "\"A!!\""))).isEqualTo("unreadable");
+        assertThat(imported(good.replace("\"version\" : 1,", "\"version\" : 2,"))).isEqualTo("newer");
+        assertThat(imported(good.replaceFirst("\"typeVersion\" : 1", "\"typeVersion\" : 1.5"))).isEqualTo("unreadable");
+        assertThat(imported(good.replaceFirst("\"from\" : \"supplier\"", "\"from\" : \"" + LedgerWork.SPOTS.get(4) + "\"")))
+                .isEqualTo("not-enough");
+        assertThat(imported(good.replaceFirst("\"fromVariance\" : -?[0-9]+", "\"fromVariance\" : -9000000000")))
+                .isIn("malformed", "overflow");
+    }
+
+    @Test
+    void isOneChange_andIsTakenBackAsOne() throws IOException {
+        String empty = target.view().contentDigest();
+        assertThat(imported(good)).isEqualTo("ok");
+        assertThat(target.view().revision()).isEqualTo(1);
+        assertThat(target.view().blobs()).hasSize(2);
+        assertThat(target.check().problems()).isEmpty();
+        String full = target.view().contentDigest();
+        target.undo().orThrow();
+        assertThat(target.view().contentDigest()).isEqualTo(empty);
+        target.redo().orThrow();
+        assertThat(target.view().contentDigest()).isEqualTo(full);
+    }
+}

@@ -35,12 +35,14 @@ public final class DemoFilling implements DemoWorkshop {
         var card = new DemoCard();
         change.put(Settings.TYPE, Settings.ID, new Settings(Settings.Depth.DRILLS_AS_WELL, "EUR", true));
         change.create(ColourCard.TYPE, ColourCard.idOf(DemoCard.NAME), card.document());
-        var shelving = new Shelving(seeded, change, new Places(seeded, change));
+        var places = new Places(seeded, change);
+        var shelving = new Shelving(seeded, change, places);
         var booking = new Booking(seeded, change);
         var drilling = new Drilling(change, booking, new Cases(seeded, change));
         var evenings = new Evenings(seeded, change);
         var doubts = new Doubts(seeded, change);
         var made = new MadePieces(change);
+        var frames = new Frames(change, places);
         for (PieceInMaking piece : new Casting(seeded, card).cast(Plot.pieces())) {
             LocalDate arrived = Calendar.arrivedOn(piece, seeded);
             shelving.shelve(piece, arrived);
@@ -49,6 +51,7 @@ public final class DemoFilling implements DemoWorkshop {
             doubts.ask(piece);
             if (piece.told().made()) {
                 made.write(piece);
+                frames.decide(piece);
             }
         }
         new LooseDrills(booking, card).book();

@@ -65,7 +65,7 @@ final class Evenings {
             long fair = left / (days.size() - i);
             long laid = i == days.size() - 1 ? left : fair * seeded.between(55, 145) / 100 / 5 * 5;
             int minutes = (int) Math.max(10, laid * seeded.between(85, 120) / 100 / DRILLS_A_MINUTE);
-            sitting(piece, days.get(i), i > 0 && i < days.size() - 1, Laid.drills(laid), minutes);
+            sitting(piece, days.get(i), i > 0 && i < days.size() - 1, Laid.drills(laid), minutes, someNote());
             left -= laid;
         }
     }
@@ -76,7 +76,7 @@ final class Evenings {
         for (int i = 0; i < days.size(); i++) {
             long fair = left / (days.size() - i);
             long tenths = i == days.size() - 1 ? left : fair * seeded.between(60, 140) / 100;
-            sitting(piece, days.get(i), i > 0, Laid.percent(tenths / 10.0), seeded.between(45, 150));
+            sitting(piece, days.get(i), i > 0, Laid.percent(tenths / 10.0), seeded.between(45, 150), someNote());
             left -= tenths;
         }
     }
@@ -85,15 +85,20 @@ final class Evenings {
     private void inSections(PieceInMaking piece) {
         List<LocalDate> before = days(Calendar.FIRST_SITTING, LocalDate.of(2026, 8, 22), 21);
         List<LocalDate> after = days(LocalDate.of(2026, 9, 24), Calendar.TODAY.minusDays(2), 8);
-        int[] endsSection = {3, 7, 11, 16, 20};
+        List<Integer> ends = List.of(3, 7, 11, 16, 20);
         for (int i = 0; i < before.size(); i++) {
-            int evening = i;
-            boolean ends = java.util.Arrays.stream(endsSection).anyMatch(end -> end == evening);
-            sitting(piece, before.get(i), false, ends ? Laid.sections(1) : Laid.NOT_SAID, seeded.between(50, 150));
+            inSection(piece, before.get(i), ends.indexOf(i) + 1);
         }
         for (int i = 0; i < after.size(); i++) {
-            sitting(piece, after.get(i), false, i == 4 ? Laid.sections(1) : Laid.NOT_SAID, seeded.between(50, 150));
+            inSection(piece, after.get(i), i == 4 ? 7 : 0);
         }
+    }
+
+    /** @param done the section that this evening ended, 0 for none */
+    private void inSection(PieceInMaking piece, LocalDate day, int done) {
+        Laid laid = done > 0 ? Laid.sections(1) : Laid.NOT_SAID;
+        String note = done > 0 ? "Section " + done + " is laid." : someNote();
+        sitting(piece, day, false, laid, seeded.between(50, 150), note);
     }
 
     /** So many different days in order; the first and the last are among them. */
@@ -114,7 +119,7 @@ final class Evenings {
         return days;
     }
 
-    private void sitting(PieceInMaking piece, LocalDate day, boolean mayBeVague, Laid laid, int minutes) {
+    private void sitting(PieceInMaking piece, LocalDate day, boolean mayBeVague, Laid laid, int minutes, String note) {
         boolean vague = mayBeVague && seeded.oneIn(12);
         boolean weekend = day.getDayOfWeek() == DayOfWeek.SATURDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY;
         LocalTime start = LocalTime.of(weekend ? 14 : 19, 5 * seeded.between(0, 11));
@@ -131,6 +136,10 @@ final class Evenings {
                         seeded.oneIn(3) ? 5 * seeded.between(1, 4) : 0,
                         laid,
                         Optional.of(WHERE.get(seeded.between(0, WHERE.size() - 1))),
-                        NOTES.get(seeded.between(0, NOTES.size() - 1))));
+                        note));
+    }
+
+    private String someNote() {
+        return NOTES.get(seeded.between(0, NOTES.size() - 1));
     }
 }

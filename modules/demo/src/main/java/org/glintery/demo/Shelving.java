@@ -90,7 +90,7 @@ final class Shelving {
                 piece.grid().map(grid -> canvas(told, grid)).orElse(Canvas.NOT_SAID),
                 told.sections() == 0 ? Optional.empty() : Optional.of(told.sections()),
                 piece.picture().map(blob -> List.of(picture(blob, told.title()))).orElse(List.of()),
-                told.made() && piece.made() % 3 == 0 ? Optional.of(places.wall()) : Optional.empty(),
+                told.kit().isPresent() ? Optional.of(places.wall()) : Optional.empty(),
                 Stories.of(told.title()));
     }
 

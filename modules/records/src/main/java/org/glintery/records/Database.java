@@ -112,12 +112,23 @@ final class Database {
 
     /**
      * Rewrites the file on closing only when it has grown much: a short verb must not pay for it. False when the database
-     * had closed itself before, over a failure.
+     * could not be closed in order, such as on a full disk: then the journal is still needed.
      */
-    boolean close() throws SQLException, IOException {
+    boolean close() {
         if (isClosed()) {
             return false;
         }
+        try {
+            shutDown();
+            return true;
+        } catch (SQLException | IOException e) {
+            LOG.warning("the database was not closed in order; the journal keeps what it lacks");
+            LOG.log(Level.FINE, "closing", e);
+            return false;
+        }
+    }
+
+    private void shutDown() throws SQLException, IOException {
         long size = size();
         if (size > WORTH_COMPACTING && size > compacted + compacted / 2) {
             checkpoint.execute("shutdown compact");
@@ -127,7 +138,6 @@ final class Database {
         try (FileChannel written = FileChannel.open(file, StandardOpenOption.WRITE)) {
             written.force(true);
         }
-        return true;
     }
 
     private long size() {

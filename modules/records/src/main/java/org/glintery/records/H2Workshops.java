@@ -148,7 +148,7 @@ public final class H2Workshops implements Workshops {
             return Result.ok(
                     new H2Workshop(folder, lock, database, codec, clock, watch), RemoteFolders.warnings(folder));
         } catch (SQLException | IOException | GlinteryException | NumberFormatException e) {
-            closeQuietly(database);
+            database.close();
             return Result.refused(unreadable(e));
         }
     }
@@ -161,15 +161,6 @@ public final class H2Workshops implements Workshops {
         String words = String.valueOf(e.getMessage());
         int end = words.indexOf('[');
         return new Refusal("unreadable", Bundle.workshop_unreadable(end > 0 ? words.substring(0, end).strip() : words));
-    }
-
-    private static void closeQuietly(Database database) {
-        try {
-            database.close();
-        } catch (SQLException | IOException e) {
-            java.util.logging.Logger.getLogger(H2Workshops.class.getName())
-                    .log(java.util.logging.Level.FINE, "closing after a failure", e);
-        }
     }
 
     private String stamp() {

@@ -7,23 +7,17 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import javax.imageio.ImageIO;
-import org.glintery.api.activework.Question;
 import org.glintery.api.activework.Sitting;
 import org.glintery.api.finishes.Finish;
 import org.glintery.api.framing.FramePlan;
-import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.LedgerAction;
-import org.glintery.api.ledger.Reservation;
-import org.glintery.api.ledger.Shape;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.ColourCard;
 import org.glintery.api.stash.Kit;
@@ -31,9 +25,7 @@ import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
-import org.glintery.api.storage.Bag;
 import org.glintery.api.storage.Holder;
-import org.glintery.api.storage.KitUp;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.Stored;
@@ -71,13 +63,6 @@ class DemoScenarioTest {
                 .filter(piece -> piece.value().title().equals(title))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    private static List<Sitting> sittings(UUID piece) {
-        return view.all(Sitting.TYPE).stream()
-                .map(Stored::value)
-                .filter(sitting -> sitting.piece().equals(piece))
-                .toList();
     }
 
     @Test
@@ -159,24 +144,6 @@ class DemoScenarioTest {
     }
 
     @Test
-    void tellsInSittingsAllOfAMadePiece_andNeverMore() {
-        int full = 0;
-        for (Stored<Piece> piece : view.all(Piece.TYPE)) {
-            long drills = sittings(piece.id()).stream()
-                    .mapToLong(sitting -> sitting.laid().drills().orElse(0L))
-                    .sum();
-            if (drills > 0) {
-                long needed = Legend.of(view, piece.id()).needed().orElseThrow();
-                boolean made = piece.value().standing() == Standing.MADE;
-                full += made ? 1 : 0;
-                assertThat(drills).as(piece.value().title()).isLessThanOrEqualTo(needed);
-                assertThat(drills == needed).as(piece.value().title()).isEqualTo(made);
-            }
-        }
-        assertThat(full).isEqualTo(3);
-    }
-
-    @Test
     void sitsThroughSevenMonths_atMostOnceADayAtAPieceAndNeverAfterTheDemosDay() {
         List<Sitting> all = view.all(Sitting.TYPE).stream().map(Stored::value).toList();
         Set<String> days = new HashSet<>();
@@ -195,38 +162,6 @@ class DemoScenarioTest {
     }
 
     @Test
-    void hasLaidSixOfNineSectionsOfTheRelay() {
-        Stored<Piece> relay = piece(Plot.RELAY);
-        assertThat(relay.value().sections()).contains(9);
-        assertThat(sittings(relay.id()).stream()
-                        .mapToInt(sitting -> sitting.laid().sections().orElse(0))
-                        .sum())
-                .isEqualTo(6);
-    }
-
-    @Test
-    void setsAsideUnderTheIdsThatTheStashLooksFor() {
-        List<Stored<Reservation>> all = view.all(Reservation.TYPE);
-        assertThat(all).hasSizeGreaterThan(100).allMatch(reservation -> reservation
-                .id()
-                .equals(Reservation.idForPiece(
-                        reservation.value().forId(), reservation.value().drill())));
-        assertThat(all).allMatch(reservation ->
-                view.inTheHouse(reservation.value().drill()) >= view.reserved(reservation.value().drill()));
-    }
-
-    @Test
-    void seatsThePiecesOfTheBenchInCases_withDrillsInEverySeat() {
-        List<Stored<KitUp>> kitUps = view.all(KitUp.TYPE);
-        assertThat(kitUps).hasSize(4);
-        assertThat(kitUps).anyMatch(kitUp -> kitUp.value().toClear());
-        kitUps.stream()
-                .filter(kitUp -> !kitUp.value().toClear())
-                .flatMap(kitUp -> kitUp.value().seats().stream())
-                .forEach(seat -> assertThat(view.balance(seat.spot(), seat.drill()).count()).isPositive());
-    }
-
-    @Test
     void overfillsNoPocket() {
         int filled = 0;
         for (Stored<Holder> holder : view.all(Holder.TYPE)) {
@@ -238,34 +173,6 @@ class DemoScenarioTest {
             }
         }
         assertThat(filled).isGreaterThan(100);
-    }
-
-    @Test
-    void keepsRepairPackets_leftoversAndOnlySquarePearlInTheLitShade() {
-        Map<UUID, Long> packets = new HashMap<>();
-        view.all(Bag.TYPE).forEach(bag -> bag.value().repairFor().ifPresent(id -> packets.merge(id, 1L, Long::sum)));
-        assertThat(packets).hasSize(10).allSatisfy((id, count) -> assertThat(count).isEqualTo(1));
-        assertThat(piece(Plot.LIT).value().drillShape()).contains(Shape.ROUND);
-        Set<Drill> pearls = new HashSet<>();
-        view.spots().forEach(spot -> view.contents(spot).keySet().stream()
-                .filter(drill -> drill.coating() == Coating.PEARL)
-                .forEach(pearls::add));
-        assertThat(pearls).extracting(Drill::shape).containsExactly(Shape.SQUARE);
-        assertThat(Legend.of(view, piece(Plot.LIT).id()).lines())
-                .extracting(line -> line.drill().code())
-                .contains(pearls.iterator().next().code());
-    }
-
-    @Test
-    void pinsOpenQuestionsToPicturesThatAreThere() {
-        List<Question> open = view.all(Question.TYPE).stream()
-                .map(Stored::value)
-                .filter(question -> question.answer().isEmpty())
-                .toList();
-        assertThat(open).hasSizeGreaterThanOrEqualTo(5);
-        assertThat(open).allMatch(question ->
-                view.blobs().containsKey(question.pin().orElseThrow().picture()));
-        assertThat(open).anyMatch(Question::settleFirst);
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.awt.RadialGradientPaint;
 import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
@@ -70,7 +71,7 @@ final class Brush {
 
     void line(double x1, double y1, double x2, double y2, double width, Color colour) {
         stroke(width, colour);
-        g.draw(new java.awt.geom.Line2D.Double(x1, y1, x2, y2));
+        g.draw(new Line2D.Double(x1, y1, x2, y2));
     }
 
     /** Straight from corner to corner; pairs of x and y. */

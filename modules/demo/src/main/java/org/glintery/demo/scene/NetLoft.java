@@ -5,11 +5,6 @@ import java.util.SplittableRandom;
 
 /** The gable of a net loft, its windows mirrored left and right; one pane of a pair is in the wrong shade. */
 final class NetLoft implements Scene {
-    /** Where the odd pane is, as shares of the picture. */
-    static final double ODD_X = 0.735;
-
-    static final double ODD_Y = 0.605;
-
     @Override
     public void draw(Brush brush, Air air, Light light, SplittableRandom chance) {
         double tall = brush.tall();
@@ -33,7 +28,7 @@ final class NetLoft implements Scene {
             window(brush, light, tall, 150, y, row, false);
             window(brush, light, tall, 850, y, row, true);
         }
-        net(brush, light, chance, tall);
+        net(brush, light, tall);
         brush.glow(500, tall * 0.2, 480, light.lamps() ? light.lamp() : light.pale(), 0.25);
         air.finish(0.45, 0.12);
     }
@@ -76,7 +71,7 @@ final class NetLoft implements Scene {
         brush.box(left - 22, y + height + 12, 284, 16, Tone.dim(trim, 0.22));
     }
 
-    private static void net(Brush brush, Light light, SplittableRandom chance, double tall) {
+    private static void net(Brush brush, Light light, double tall) {
         Color twine = Tone.mix(Tone.of(0x2F8F83), light.pale(), light.lamps() ? 0.1 : 0.3);
         double top = tall * 0.29;
         brush.line(392, top, 608, top, 16, Tone.dim(light.second(), 0.4));

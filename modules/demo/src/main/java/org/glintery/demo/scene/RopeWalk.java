@@ -20,7 +20,7 @@ final class RopeWalk implements Scene {
         }
         walls(brush, light, timber, eye);
         air.worn(0, 0, 1000, tall, 24, 3, 0.3);
-        door(brush, air, light, eye);
+        door(brush, light, eye);
         trusses(brush, timber, eye);
         shafts(brush, light, eye);
         double[] starts = {60, 250, 420, 610, 800, 960};
@@ -57,7 +57,7 @@ final class RopeWalk implements Scene {
         }
     }
 
-    private static void door(Brush brush, Air air, Light light, double eye) {
+    private static void door(Brush brush, Light light, double eye) {
         brush.fill(
                 Brush.downwards(eye - 90, eye + 58, light.sky(), light.horizon(), Tone.lift(light.horizon(), 0.4)),
                 Brush.path(EYE_X - 60, eye + 58, EYE_X - 60, eye - 60, EYE_X, eye - 104, EYE_X + 60, eye - 60, EYE_X + 60, eye + 58));

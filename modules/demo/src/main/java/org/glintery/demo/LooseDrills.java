@@ -31,8 +31,8 @@ final class LooseDrills {
         LocalDate swap = Calendar.TODAY.minusDays(90);
         booking.move(
                 coated(Shape.SQUARE, Coating.PEARL, LAMPLIGHT),
-                new Spot.Boundary(Spot.Edge.SWAPPED, Optional.of("Ilse")),
-                booking.looseBag("Square pearl from the swap table"),
+                new Spot.Boundary(Spot.Edge.SWAPPED, Optional.of("the swap table")),
+                booking.looseBag("Square pearl, swapped"),
                 Amount.counted(340),
                 "swapped",
                 swap);

@@ -88,7 +88,12 @@ final class SittingsPart implements ScreenPart<SittingsPage> {
                 "insets " + Space.SECTION + ", fillx, wrap 1, hidemode 3, gapy " + Space.APART,
                 "[grow, fill, 0:pref:" + Space.px(Space.READING_WIDTH + 240) + "]"));
         column.setOpaque(false);
-        column.add(new SectionHeading(Bundle.SittingsPart_progress(), start, rest, complete), "wmin 0");
+        JPanel standings = new JPanel(new MigLayout("insets 0, hidemode 3, gap " + Space.NEAR));
+        standings.setOpaque(false);
+        standings.add(start);
+        standings.add(rest);
+        standings.add(complete);
+        column.add(new SectionHeading(Bundle.SittingsPart_progress(), standings), "wmin 0");
         column.add(progress, "wmin 0");
         column.add(running, "wmin 0");
         column.add(

@@ -11,9 +11,17 @@ import org.glintery.api.workshop.View;
 @Preview(since = "1.0")
 public interface KitFiles {
 
-    /** Refused with {@code unreadable} or {@code not-a-kit}; the text names what is wrong and where. */
+    /**
+     * A kit with new ids. Refused with {@code unreadable}, {@code not-a-kit}, {@code newer}, {@code too-large}, or for a
+     * picture {@code picture-outside}, {@code picture-missing} or {@code not-a-picture}; the text names what is wrong and
+     * where.
+     */
     Result<NewKit> read(Path file);
 
-    /** Writes a kit with its pieces and legends. */
+    /**
+     * Writes a kit with its pieces and legends, without ids and keeping places, and with what pictures tell of place and
+     * camera taken out; pictures of which that is not sure are left out with a warning. Refused if the file exists or can't
+     * be written.
+     */
     Result<Path> write(View view, UUID kit, Path file);
 }

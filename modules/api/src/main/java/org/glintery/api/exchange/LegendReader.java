@@ -14,7 +14,10 @@ import org.glintery.api.stash.LegendLine;
 @Preview(since = "1.0")
 public interface LegendReader {
 
-    /** Refused with {@code unreadable} or {@code not-a-legend} when no column can be made out. Disk. */
+    /**
+     * Refused with {@code unreadable}, {@code not-a-legend} when it is no text or no column can be made out, {@code too-long}
+     * beyond 1 000 lines or {@code too-large} beyond 1 MiB of text or a file of 64 MiB. Disk.
+     */
     Result<Reading> read(Path file, Assumed assumed);
 
     Result<Reading> readText(String text, Assumed assumed);

@@ -16,6 +16,7 @@ import org.glintery.api.Json;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Result;
+import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshop.CopyReport;
 import org.glintery.exchange.csv.CsvRow;
@@ -27,6 +28,8 @@ import org.openide.util.NbBundle.Messages;
 @Messages({
     "# {0} - file",
     "tables-unreadable=The file {0} can''t be read. Nothing was imported; look whether it is there and may be read.",
+    "# {0} - file",
+    "tables-picture=the picture {0} was changed or damaged",
     "tables-broken=the zip is damaged",
     "# {0} - sequence number",
     "tables-order=movements.csv is not in its order at sequence {0}",
@@ -141,6 +144,10 @@ final class TableImport {
         if (!row.cell(2).matches(TablesZip.PICTURES + row.cell(0).replaceAll("[^0-9a-f]", "") + "\\.[a-z0-9]{1,8}")) {
             throw TableIndex.malformed(TablesZip.BLOBS, row.line());
         }
-        out.picture(row.cell(0), Cells.textOf(row.cell(1)), zip.picture(row.cell(2)));
+        byte[] bytes = zip.picture(row.cell(2));
+        if (!Blob.hash(bytes).equals(row.cell(0))) {
+            throw new MalformedException(Bundle.tables_picture(row.cell(2)));
+        }
+        out.picture(row.cell(0), Cells.textOf(row.cell(1)), bytes);
     }
 }

@@ -6,6 +6,7 @@ import java.util.UUID;
 import org.glintery.api.Result;
 import org.glintery.api.framing.FrameFigures;
 import org.glintery.api.framing.FramePlan;
+import org.glintery.api.framing.FramePlan.Decision;
 import org.glintery.api.framing.Framing;
 import org.glintery.api.stash.Canvas;
 import org.glintery.api.stash.Piece;
@@ -44,8 +45,16 @@ record FramePage(
                 piece.map(Piece::canvas).orElse(Canvas.NOT_SAID),
                 figures,
                 result instanceof Result.Refused<FrameFigures> no ? no.refusal().text() : "",
-                figures.map(f -> Hanging.of(plan, f, picture)),
+                figures.or(() -> asItIs(view, framing, id, plan)).map(f -> Hanging.of(plan, f, picture)),
                 questions,
                 view.all(KeepingPlace.TYPE));
+    }
+
+    /** What is drawn while the frame lacks a number: the artwork alone. */
+    private static Optional<FrameFigures> asItIs(View view, Framing framing, UUID id, FramePlan plan) {
+        PlanCopy copy = new PlanCopy(plan);
+        copy.decision = Decision.NOT_FRAMED;
+        Result<FrameFigures> result = copy.plan().then(bare -> framing.figures(view, id, bare));
+        return result instanceof Result.Ok<FrameFigures> ok ? Optional.of(ok.value()) : Optional.empty();
     }
 }

@@ -65,7 +65,8 @@ final class FramePart implements ScreenPart<FramePage> {
     @Messages({
         "# {0} - questions",
         "FramePart.settle=Settle this first: {0}",
-        "FramePart.notFramed=It stays as it is. That is an answer too."
+        "FramePart.notFramed=It stays as it is. That is an answer too.",
+        "FramePart.undecided=Nothing is decided yet. The Framing bench shows ways for it to hang side by side."
     })
     public void show(FramePage shown) {
         form.show(shown.plan(), shown.places());
@@ -73,9 +74,11 @@ final class FramePart implements ScreenPart<FramePage> {
         drawing.setVisible(shown.hanging().isPresent());
         Decision decision = shown.plan().decision();
         figures.setText(
-                decision == Decision.NOT_FRAMED
-                        ? Bundle.FramePart_notFramed()
-                        : shown.figures().map(FigureWords::of).orElse(shown.missing()));
+                switch (decision) {
+                    case NOT_FRAMED -> Bundle.FramePart_notFramed();
+                    case NOT_DECIDED -> Bundle.FramePart_undecided();
+                    default -> shown.figures().map(f -> FigureWords.of(decision, f)).orElse(shown.missing());
+                });
         how.setFigures(shown.figures().map(FigureWords::howWeKnow).orElse(""));
         String first = shown.settleFirst().isEmpty()
                 ? ""

@@ -29,7 +29,7 @@ final class OptionCard extends JPanel {
         HangingDrawing drawing = new HangingDrawing(desk);
         drawing.show(Optional.of(option.hanging()), all.wallWidthMm(), all.wallHeightMm());
         Decision decision = option.plan().decision();
-        String figures = FigureWords.of(option.hanging().figures());
+        String figures = FigureWords.of(decision, option.hanging().figures());
         CautionNote caution = new CautionNote();
         caution.show(DecisionWords.caution(decision));
         JButton choose = Buttons.plain(Bundle.OptionCard_decide(), decide);

@@ -133,6 +133,19 @@ class PlanEditsTest {
     }
 
     @Test
+    void thePageDrawsTheArtworkAlone_whileItsFrameLacksAMoulding() {
+        apply(edits.decide(Decision.FRAMED));
+        FramePage page = FramePage.of(shop.view(), shop.framing(), piece);
+
+        assertThat(page.figures()).isEmpty();
+        assertThat(page.missing()).contains("moulding is not known");
+        assertThat(page.hanging()).hasValueSatisfying(hanging -> {
+            assertThat(hanging.isFramed()).isFalse();
+            assertThat(hanging.outer().getWidth()).isEqualTo(400);
+        });
+    }
+
+    @Test
     void thePageTellsWhatToSettleFirst_onlyBeforeAOneWayStep() {
         shop.ask(piece, "Is that patch wrong?", true, Optional.empty());
         assertThat(FramePage.of(shop.view(), shop.framing(), piece).settleFirst()).isEmpty();

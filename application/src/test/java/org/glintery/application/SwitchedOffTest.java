@@ -116,8 +116,9 @@ class SwitchedOffTest {
                 .doesNotContain("WARNING [org.glintery", "SEVERE [org.glintery");
     }
 
+    /** What is on the screen now. A listing fails when a window goes while it is made: then the next one tells. */
     private static String windows(GlinteryDo glinteryDo) {
-        return GlinteryDo.finish(glinteryDo.start(List.of("xwininfo", "-root", "-tree")), "").done().out();
+        return GlinteryDo.finish(glinteryDo.start(List.of("xwininfo", "-root", "-tree")), "").out();
     }
 
     private List<String> command(Feature feature, String... more) {

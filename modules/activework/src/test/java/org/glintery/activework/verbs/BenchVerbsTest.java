@@ -18,6 +18,7 @@ import org.glintery.api.stash.Standing;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbResult;
+import org.glintery.testkit.FakeCall;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

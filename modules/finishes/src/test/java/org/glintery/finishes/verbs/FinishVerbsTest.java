@@ -15,6 +15,7 @@ import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.finishes.FinishShop;
+import org.glintery.testkit.FakeCall;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

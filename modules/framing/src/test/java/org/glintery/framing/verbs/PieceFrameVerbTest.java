@@ -14,6 +14,7 @@ import org.glintery.api.storage.KeepingPlace;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.framing.FrameShop;
+import org.glintery.testkit.FakeCall;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -13,6 +13,7 @@ import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.stash.WorkshopInFolder;
+import org.glintery.testkit.FakeCall;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -15,6 +15,7 @@ import org.glintery.api.stash.Source;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.stash.WorkshopInFolder;
+import org.glintery.testkit.FakeCall;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.storage.WorkshopInFolder;
+import org.glintery.testkit.FakeCall;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -1,4 +1,4 @@
-package org.glintery.stash.verbs;
+package org.glintery.testkit;
 
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
@@ -19,38 +19,42 @@ import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshops;
 import org.openide.util.Lookup;
 
-/** A call of a verb with arguments as they would be parsed, at an open workshop. */
-final class FakeCall implements VerbCall {
+/**
+ * A call of a verb with arguments as they would be parsed, at an open workshop; the clock stands at 2 May 2025, 10:00 UTC.
+ * Not safe for use by several threads.
+ */
+public final class FakeCall implements VerbCall {
 
-    final List<String> lines = new ArrayList<>();
-    final List<String> said = new ArrayList<>();
+    /** What was printed, and what was said on standard error. */
+    public final List<String> lines = new ArrayList<>();
+    public final List<String> said = new ArrayList<>();
     private final Workshop workshop;
-    private final Map<String, String> values = new HashMap<>();
+    private final Map<String, List<String>> values = new HashMap<>();
     private final Set<String> flags = new HashSet<>();
     private byte[] in = {};
 
-    FakeCall(Workshop workshop) {
+    public FakeCall(Workshop workshop) {
         this.workshop = workshop;
     }
 
-    FakeCall with(String name, String value) {
-        values.put(name, value);
+    public FakeCall with(String name, String value) {
+        values.computeIfAbsent(name, n -> new ArrayList<>()).add(value);
         return this;
     }
 
-    FakeCall flagged(String name) {
+    public FakeCall flagged(String name) {
         flags.add(name);
         return this;
     }
 
-    FakeCall reading(byte[] bytes) {
+    public FakeCall reading(byte[] bytes) {
         in = bytes;
         return this;
     }
 
     @Override
     public Optional<String> value(String name) {
-        return Optional.ofNullable(values.get(name));
+        return values(name).stream().findFirst();
     }
 
     @Override
@@ -60,7 +64,7 @@ final class FakeCall implements VerbCall {
 
     @Override
     public List<String> values(String name) {
-        return value(name).map(List::of).orElse(List.of());
+        return values.getOrDefault(name, List.of());
     }
 
     @Override

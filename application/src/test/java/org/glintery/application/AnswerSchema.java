@@ -106,7 +106,8 @@ final class AnswerSchema {
         }
         if (plain.isEnum()) {
             ObjectNode words = NODES.objectNode();
-            Arrays.stream(plain.getEnumConstants()).forEach(word -> words.withArray("enum").add(word((Enum<?>) word)));
+            Arrays.stream(plain.getEnumConstants())
+                    .forEach(word -> words.withArray("enum").add(word((Enum<?>) word)));
             return words;
         }
         return named(plain);
@@ -147,7 +148,9 @@ final class AnswerSchema {
         ObjectNode any = NODES.objectNode();
         for (Class<?> member : family.getPermittedSubclasses()) {
             ObjectNode one = ofRecord(member);
-            String kind = member.getSimpleName().replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+            String kind = member.getSimpleName()
+                    .replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
+                    .toLowerCase(Locale.ROOT);
             one.withObject("/properties").putObject("kind").put("const", kind);
             one.withArray("required").add("kind");
             any.withArray("oneOf").add(one);

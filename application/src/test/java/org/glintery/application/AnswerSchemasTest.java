@@ -61,6 +61,7 @@ class AnswerSchemasTest {
             known.load(in);
         }
         assertThat(new TreeMap<>(known))
-                .isEqualTo(new TreeMap<>(verbs.stream().collect(Collectors.toMap(AnswerSchema::fileName, Verb::feature))));
+                .isEqualTo(
+                        new TreeMap<>(verbs.stream().collect(Collectors.toMap(AnswerSchema::fileName, Verb::feature))));
     }
 }

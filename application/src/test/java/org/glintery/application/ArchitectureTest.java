@@ -90,15 +90,26 @@ class ArchitectureTest {
         classes()
                 .should()
                 .onlyDependOnClassesThat(resideInAnyPackage(
-                        "java.lang..", "java.io..", "java.math..", "java.net..", "java.nio..", "java.security..",
-                        "java.text..", "java.time..", "java.util..", "org.glintery.api..", "org.openide.util.."))
+                        "java.lang..",
+                        "java.io..",
+                        "java.math..",
+                        "java.net..",
+                        "java.nio..",
+                        "java.security..",
+                        "java.text..",
+                        "java.time..",
+                        "java.util..",
+                        "org.glintery.api..",
+                        "org.openide.util.."))
                 .check(CLASSES.get("api"));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"colour", "planning"})
     void keepsSciencesFreeOfThePlatform(String module) {
-        noClasses().should().dependOnClassesThat(resideInAnyPackage("org.openide..", "org.netbeans..", "javax.swing.."))
+        noClasses()
+                .should()
+                .dependOnClassesThat(resideInAnyPackage("org.openide..", "org.netbeans..", "javax.swing.."))
                 .check(CLASSES.get(module));
     }
 
@@ -108,16 +119,17 @@ class ArchitectureTest {
         noClasses()
                 .that(not(resideInAnyPackage("org.glintery." + feature + ".ui..")))
                 .should()
-                .dependOnClassesThat(resideInAnyPackage(
-                        "javax.swing..", "java.awt..", "org.openide.windows..",
-                        "org.openide.awt.."))
+                .dependOnClassesThat(
+                        resideInAnyPackage("javax.swing..", "java.awt..", "org.openide.windows..", "org.openide.awt.."))
                 .check(CLASSES.get(feature));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"records", "exchange", "commands"})
     void keepsScreensOutOfTheDepths(String module) {
-        noClasses().should().dependOnClassesThat(resideInAnyPackage("javax.swing..", "org.openide.windows.."))
+        noClasses()
+                .should()
+                .dependOnClassesThat(resideInAnyPackage("javax.swing..", "org.openide.windows.."))
                 .check(CLASSES.get(module));
     }
 
@@ -125,7 +137,9 @@ class ArchitectureTest {
     void hasOneHomeForTheDatabase() {
         CLASSES.forEach((module, classes) -> {
             if (!module.equals("records")) {
-                noClasses().should().dependOnClassesThat(resideInAnyPackage("java.sql..", "javax.sql..", "org.h2.."))
+                noClasses()
+                        .should()
+                        .dependOnClassesThat(resideInAnyPackage("java.sql..", "javax.sql..", "org.h2.."))
                         .check(classes);
             }
         });

@@ -37,7 +37,10 @@ class FaultyDiskTest {
         Path scratch = Files.createDirectory(folder.resolve("scratch"));
         Files.setPosixFilePermissions(scratch, PosixFilePermissions.fromString("rwxrwxrwx"));
         Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
-        GlinteryDo nobody = glinteryDo.with("HOME", scratch.toString()).with("TMPDIR", scratch.toString()).by(AS_NOBODY);
+        GlinteryDo nobody = glinteryDo
+                .with("HOME", scratch.toString())
+                .with("TMPDIR", scratch.toString())
+                .by(AS_NOBODY);
         assumeTrue(shell(AS_NOBODY, "test", "-x", GlinteryDo.LAUNCHER.toString()), "no second user who may run this");
         glinteryDo.run("workshop", "new").done();
         assertThat(shell(AS_NOBODY, "touch", folder.resolve("workshop/x").toString()))
@@ -59,13 +62,15 @@ class FaultyDiskTest {
                 shell(new String[] {}, "mount", "-t", "tmpfs", "-o", "size=4m", "none", disk.toString()),
                 "no right to mount a small disk");
         try {
-            GlinteryDo small = glinteryDo.with("GLINTERY_WORKSHOP", disk.resolve("workshop").toString());
+            GlinteryDo small = glinteryDo.with(
+                    "GLINTERY_WORKSHOP", disk.resolve("workshop").toString());
             small.run("workshop", "new").done();
             Path ballast = disk.resolve("ballast");
             assertThatThrownBy(() -> fill(ballast)).isInstanceOf(IOException.class);
             Ran posted = small.withInput(Posts.lines(2000), "drills", "post", "-");
             posted.refused(1, "disk");
-            List<String> ids = new ArrayList<>(posted.out().lines().filter(line -> !line.startsWith("{")).toList());
+            List<String> ids = new ArrayList<>(
+                    posted.out().lines().filter(line -> !line.startsWith("{")).toList());
             Files.delete(ballast);
             small.run("workshop", "check").done();
             List<String> kept = small.run("drills", "ledger", "--json").done().lines().stream()

@@ -84,7 +84,9 @@ class HostileTest {
         assertThat(answers).hasSameSizeAs(bad);
         for (int i = 0; i < bad.size(); i++) {
             assertThat(answers.get(i).get("line").intValue()).isEqualTo(i + 1);
-            assertThat(answers.get(i).at("/refused/text").asText()).as(bad.get(i)).isNotBlank();
+            assertThat(answers.get(i).at("/refused/text").asText())
+                    .as(bad.get(i))
+                    .isNotBlank();
         }
     }
 
@@ -149,7 +151,8 @@ class HostileTest {
         String url = "jdbc:h2:file:" + folder.resolve("newer/glintery") + ";user=sa";
         try (Connection connection = DriverManager.getConnection(url);
                 Statement statement = connection.createStatement()) {
-            assertThat(statement.executeUpdate("update meta set content = '999' where name = 'schema'")).isOne();
+            assertThat(statement.executeUpdate("update meta set content = '999' where name = 'schema'"))
+                    .isOne();
         }
         glinteryDo.run("kit", "list", "--workshop", "newer").refused(1, "newer Glintery");
         glinteryDo.run("workshop", "check", "--workshop", "newer").refused(1, "newer Glintery");

@@ -69,7 +69,9 @@ class KillTest {
         assertThat(java.isAlive()).as("alive before, %s", where).isTrue();
         assertThat(java.destroyForcibly()).as("killed, %s", where).isTrue();
         java.onExit().get(30, TimeUnit.SECONDS);
-        assertThat(ProcessHandle.of(java.pid()).filter(ProcessHandle::isAlive)).as("gone after, %s", where).isEmpty();
+        assertThat(ProcessHandle.of(java.pid()).filter(ProcessHandle::isAlive))
+                .as("gone after, %s", where)
+                .isEmpty();
         // what it had printed into the pipe counts too, but for a line cut off
         StringBuilder rest = new StringBuilder();
         for (int c = out.read(); c >= 0; c = out.read()) {
@@ -78,7 +80,9 @@ class KillTest {
         rest.substring(0, rest.lastIndexOf("\n") + 1).lines().forEach(printed::add);
         feeding.get(30, TimeUnit.SECONDS);
         assertThat(launcher.waitFor(30, TimeUnit.SECONDS)).isTrue();
-        assertThat(launcher.exitValue()).as("the launcher tells the kill, %s", where).isEqualTo(137);
+        assertThat(launcher.exitValue())
+                .as("the launcher tells the kill, %s", where)
+                .isEqualTo(137);
         assertThat(rest.toString().lines().count() + printedNow)
                 .as("lines were left unread, %s", where)
                 .isLessThan(SENT_A_ROUND);
@@ -89,12 +93,16 @@ class KillTest {
         assertThat(check.json().get("problems")).as(where).isEmpty();
         assertThat(check.err()).as("no repair, %s", where).isEmpty();
         Map<String, Integer> booked = new HashMap<>();
-        for (JsonNode entry : glinteryDo.run("drills", "ledger", "--json").done().lines()) {
+        for (JsonNode entry :
+                glinteryDo.run("drills", "ledger", "--json").done().lines()) {
             String id = entry.get("id").textValue();
-            assertThat(booked.put(id, entry.get("count").intValue())).as("%s once, %s", id, where).isNull();
+            assertThat(booked.put(id, entry.get("count").intValue()))
+                    .as("%s once, %s", id, where)
+                    .isNull();
         }
         assertThat(booked.keySet()).as("printed ids, %s", where).containsAll(printed);
-        booked.forEach((id, count) -> assertThat(sent.get(id)).as("%s as sent, %s", id, where).isEqualTo(count));
+        booked.forEach((id, count) ->
+                assertThat(sent.get(id)).as("%s as sent, %s", id, where).isEqualTo(count));
         assertThat(check.json().get("movements").intValue()).as(where).isEqualTo(booked.size());
     }
 

@@ -59,7 +59,8 @@ class LauncherTest {
         Path elsewhere = Files.createDirectories(folder.resolve("Über das Wasser/a $HOME"));
         Path link = Files.createSymbolicLink(folder.resolve("short"), GlinteryDo.LAUNCHER);
         GlinteryDo linked = new GlinteryDo(elsewhere, glinteryDo.variables(), List.of());
-        Process process = linked.with("LC_ALL", "C").start(List.of(link.toString(), "workshop", "new", "--workshop", "mine"));
+        Process process =
+                linked.with("LC_ALL", "C").start(List.of(link.toString(), "workshop", "new", "--workshop", "mine"));
         GlinteryDo.finish(process, "").done();
         assertThat(elsewhere.resolve("mine")).isDirectory();
         linked.with("GLINTERY_WORKSHOP", "mine").run("workshop", "check").done();
@@ -67,7 +68,8 @@ class LauncherTest {
 
     @Test
     void saysWhatIsMissing_whenThereIsNoJava() throws IOException {
-        Path tools = Files.createDirectories(Path.of("target/tools-without-java").toAbsolutePath());
+        Path tools =
+                Files.createDirectories(Path.of("target/tools-without-java").toAbsolutePath());
         for (String tool : List.of("bash", "env", "uname", "dirname", "readlink", "mktemp", "rm", "mkdir", "cat")) {
             Path real = Stream.of("/usr/bin/" + tool, "/bin/" + tool)
                     .map(Path::of)
@@ -77,7 +79,8 @@ class LauncherTest {
             Files.deleteIfExists(tools.resolve(tool));
             Files.createSymbolicLink(tools.resolve(tool), real);
         }
-        Ran ran = glinteryDo.with("PATH", tools.toString()).with("JAVA_HOME", "").run("--help");
+        Ran ran =
+                glinteryDo.with("PATH", tools.toString()).with("JAVA_HOME", "").run("--help");
         assertThat(ran.code()).isEqualTo(3);
         assertThat(ran.err()).startsWith("Glintery needs Java 17 or newer and found none.");
     }
@@ -95,8 +98,8 @@ class LauncherTest {
     void endsQuietly_whenNobodyReadsOn() throws Exception {
         glinteryDo.run("workshop", "new").done();
         glinteryDo.withInput(Posts.lines(3000), "drills", "post", "-").done();
-        Process process = glinteryDo.start(List.of(
-                "/bin/bash", "-c", "'" + GlinteryDo.LAUNCHER + "' drills ledger | head -n 1"));
+        Process process =
+                glinteryDo.start(List.of("/bin/bash", "-c", "'" + GlinteryDo.LAUNCHER + "' drills ledger | head -n 1"));
         Ran ran = GlinteryDo.finish(process, "").done();
         assertThat(ran.out().lines()).hasSize(1);
         assertThat(ran.err()).isEmpty();
@@ -120,7 +123,8 @@ class LauncherTest {
 
     private void assertNothingIsLeft() {
         try (Stream<Path> files = Files.list(folder)) {
-            assertThat(files.map(file -> file.getFileName().toString())).noneMatch(name -> name.startsWith("glintery-do."));
+            assertThat(files.map(file -> file.getFileName().toString()))
+                    .noneMatch(name -> name.startsWith("glintery-do."));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

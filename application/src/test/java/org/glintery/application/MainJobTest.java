@@ -19,8 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** One piece from the shelf to the wall through the packaged application, then out and in again. */
 class MainJobTest {
-    private static final String LEGEND =
-            """
+    private static final String LEGEND = """
             Symbol;Colour code;Colour name;Hex;Shape;Needed;Bags;Remark
             A;4R2-K;Slate blue;#4a6a8a;square;1.840;10;sky
             B;2C1-M;Tar black;#22252a;square;960;5;
@@ -35,7 +34,10 @@ class MainJobTest {
     void carriesAPieceFromShelfToWall_andIntoASecondWorkshop() throws IOException {
         GlinteryDo first = GlinteryDo.in(folder).with("GLINTERY_WORKSHOP", "one");
         first.file("legend.csv", LEGEND);
-        ImageIO.write(new BufferedImage(30, 40, BufferedImage.TYPE_INT_RGB), "png", folder.resolve("box.png").toFile());
+        ImageIO.write(
+                new BufferedImage(30, 40, BufferedImage.TYPE_INT_RGB),
+                "png",
+                folder.resolve("box.png").toFile());
         answer(first, "workshop", "new");
         Ran shelved = answer(first, "kit", "add", "--title", PIECE, "--legend", "legend.csv", "--cover", "box.png");
         assertThat(shelved.err()).as("a repeated symbol is told").contains("B");
@@ -56,8 +58,23 @@ class MainJobTest {
         answer(first, "kitdown", PIECE);
         assertThat(answer(first, "drills", "find", "4R2-K").out()).contains("bag");
         answer(
-                first, "piece", "frame", PIECE, "--frame", "--width", "300", "--height", "400", "--moulding-width", "20",
-                "--lip", "6", "--rebate", "14", "--lives-at", "wall by the stairs");
+                first,
+                "piece",
+                "frame",
+                PIECE,
+                "--frame",
+                "--width",
+                "300",
+                "--height",
+                "400",
+                "--moulding-width",
+                "20",
+                "--lip",
+                "6",
+                "--rebate",
+                "14",
+                "--lives-at",
+                "wall by the stairs");
         answer(first, "finish", "edit", PIECE, "--comments", "Looks best from across the room.");
         answer(first, "workshop", "check");
         answer(first, "workshop", "export", "one.json");
@@ -82,7 +99,8 @@ class MainJobTest {
 
     /** Runs a verb, which has to answer as its committed schema says. */
     private static Ran answer(GlinteryDo glinteryDo, String... words) {
-        String[] asked = Stream.concat(Arrays.stream(words), Stream.of("--json")).toArray(String[]::new);
+        String[] asked =
+                Stream.concat(Arrays.stream(words), Stream.of("--json")).toArray(String[]::new);
         Ran ran = glinteryDo.run(asked).done();
         boolean oneWord = words[0].equals("kitup") || words[0].equals("kitdown");
         Schemas.check(oneWord ? words[0] : words[0] + "-" + words[1], ran.out());

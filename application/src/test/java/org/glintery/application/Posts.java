@@ -20,13 +20,16 @@ final class Posts {
     }
 
     static String lines(int most) {
-        return IntStream.range(0, most).mapToObj(i -> line(UUID.randomUUID(), 1 + i)).collect(Collectors.joining());
+        return IntStream.range(0, most)
+                .mapToObj(i -> line(UUID.randomUUID(), 1 + i))
+                .collect(Collectors.joining());
     }
 
     /** The Java process that a launcher script has started: the one that does the work. */
     static ProcessHandle java(Process launcher) {
         var found = launcher.descendants()
-                .filter(handle -> handle.info().command().filter(c -> c.endsWith("java")).isPresent())
+                .filter(handle ->
+                        handle.info().command().filter(c -> c.endsWith("java")).isPresent())
                 .toList();
         assertThat(found).as("java processes of the launcher").hasSize(1);
         return found.get(0);

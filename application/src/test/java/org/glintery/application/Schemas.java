@@ -14,14 +14,17 @@ import java.nio.charset.StandardCharsets;
 /** The committed schemas of answers, as they are shipped. */
 final class Schemas {
 
-    private static final SchemaRegistry REGISTRY = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+    private static final SchemaRegistry REGISTRY =
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
 
     private Schemas() {}
 
     /** Fails unless the answer is as the schema says. @param name such as {@code kit-add} or {@code refused} */
     static void check(String name, String answer) {
         Schema schema = REGISTRY.getSchema(text(name));
-        assertThat(schema.validate(answer, InputFormat.JSON)).as("%s answers %s", name, answer).isEmpty();
+        assertThat(schema.validate(answer, InputFormat.JSON))
+                .as("%s answers %s", name, answer)
+                .isEmpty();
     }
 
     private static String text(String name) {

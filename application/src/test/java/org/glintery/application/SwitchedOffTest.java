@@ -40,7 +40,8 @@ class SwitchedOffTest {
             new Feature("storage", "holder", "list"),
             new Feature("framing", "piece", "frame", "Net loft"));
 
-    private static final String LAUNCHER = GlinteryDo.HOME.resolve("bin/glintery").toString();
+    private static final String LAUNCHER =
+            GlinteryDo.HOME.resolve("bin/glintery").toString();
     private static final int START_S = 60;
 
     private Path folder;
@@ -65,7 +66,11 @@ class SwitchedOffTest {
             // direct: a plain --disable drops what has to be done at the next start, so that nothing is switched off;
             // side by side: the platform idles for a quarter of a minute after an option without an end of its own
             Process process = glinteryDo.start(command(
-                    feature, "--nogui", "-J-Djava.awt.headless=true", "--modules", "--direct-disable",
+                    feature,
+                    "--nogui",
+                    "-J-Djava.awt.headless=true",
+                    "--modules",
+                    "--direct-disable",
                     "org.glintery." + feature.name()));
             disabling.add(CompletableFuture.supplyAsync(() -> GlinteryDo.finish(process, "")));
         }
@@ -83,11 +88,19 @@ class SwitchedOffTest {
     void theOthersGoOn_andItsDataStay(Feature feature) {
         GlinteryDo glinteryDo = without(feature);
         List<String> names = new ArrayList<>();
-        glinteryDo.run("--help", "--json").done().json().get("features").forEach(f -> names.add(f.get("name").asText()));
+        glinteryDo
+                .run("--help", "--json")
+                .done()
+                .json()
+                .get("features")
+                .forEach(f -> names.add(f.get("name").asText()));
         assertThat(names).doesNotContain(feature.name());
-        FEATURES.stream().filter(f -> !f.equals(feature)).forEach(f -> assertThat(names).contains(f.name()));
+        FEATURES.stream()
+                .filter(f -> !f.equals(feature))
+                .forEach(f -> assertThat(names).contains(f.name()));
         Feature other = feature.name().equals("stash") ? FEATURES.get(3) : FEATURES.get(0);
-        assertThat(glinteryDo.run(other.verb()).done().out()).contains(other.name().equals("stash") ? "Net loft" : "Case A");
+        assertThat(glinteryDo.run(other.verb()).done().out())
+                .contains(other.name().equals("stash") ? "Net loft" : "Case A");
         assertThat(exported(glinteryDo)).isEqualTo(contents);
     }
 
@@ -97,8 +110,8 @@ class SwitchedOffTest {
         String display = System.getenv("DISPLAY");
         assumeTrue(display != null && !display.isBlank(), "no display");
         GlinteryDo glinteryDo = without(feature).with("DISPLAY", display);
-        Process process = glinteryDo.start(command(
-                feature, "-J-Dglintery.workshop=" + folder.resolve("without-" + feature.name())));
+        Process process = glinteryDo.start(
+                command(feature, "-J-Dglintery.workshop=" + folder.resolve("without-" + feature.name())));
         try {
             String title = "without-" + feature.name() + " - Glintery";
             long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(START_S);
@@ -118,14 +131,17 @@ class SwitchedOffTest {
 
     /** What is on the screen now. A listing fails when a window goes while it is made: then the next one tells. */
     private static String windows(GlinteryDo glinteryDo) {
-        return GlinteryDo.finish(glinteryDo.start(List.of("xwininfo", "-root", "-tree")), "").out();
+        return GlinteryDo.finish(glinteryDo.start(List.of("xwininfo", "-root", "-tree")), "")
+                .out();
     }
 
     private List<String> command(Feature feature, String... more) {
         List<String> command = new ArrayList<>(List.of(
                 LAUNCHER,
-                "--userdir", userDirectory(feature).toString(),
-                "--cachedir", folder.resolve("cache-" + feature.name()).toString(),
+                "--userdir",
+                userDirectory(feature).toString(),
+                "--cachedir",
+                folder.resolve("cache-" + feature.name()).toString(),
                 "--nosplash",
                 "-J-XX:TieredStopAtLevel=1",
                 "-J-XX:+UseSerialGC"));

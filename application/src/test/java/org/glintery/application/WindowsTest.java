@@ -16,8 +16,9 @@ import org.w3c.dom.Element;
 /** Starts the packaged application on the demo with the self-test beside it, and reads what it found. */
 class WindowsTest {
     private static final Path TARGET = Path.of("target").toAbsolutePath();
-    private static final Path SELF_TEST =
-            Path.of("../modules/selftest/target/nbm/clusters/selftest").toAbsolutePath().normalize();
+    private static final Path SELF_TEST = Path.of("../modules/selftest/target/nbm/clusters/selftest")
+            .toAbsolutePath()
+            .normalize();
     private static final int LEAST_TESTS = 4;
     private static final int DEADLINE_MINUTES = 5;
 
@@ -35,12 +36,16 @@ class WindowsTest {
     }
 
     private void run(String shots, int leastShots, List<String> more) throws Exception {
-        assertThat(System.getenv("DISPLAY")).as("a display: run this under xvfb-run").isNotBlank();
+        assertThat(System.getenv("DISPLAY"))
+                .as("a display: run this under xvfb-run")
+                .isNotBlank();
         assertThat(SELF_TEST.resolve("modules")).as("the self-test's cluster").isDirectory();
         List<String> command = new ArrayList<>(List.of(
                 TARGET.resolve("glintery/bin/glintery").toString(),
-                "--userdir", scratch.resolve("user").toString(),
-                "--cachedir", scratch.resolve("cache").toString(),
+                "--userdir",
+                scratch.resolve("user").toString(),
+                "--cachedir",
+                scratch.resolve("cache").toString(),
                 "--nosplash",
                 "-J-XX:TieredStopAtLevel=1",
                 "-J-XX:+UseSerialGC",
@@ -52,9 +57,8 @@ class WindowsTest {
         Path results = TARGET.resolve("results.xml");
         Files.deleteIfExists(results);
         Path output = scratch.resolve("output.txt");
-        ProcessBuilder builder = new ProcessBuilder(command)
-                .redirectErrorStream(true)
-                .redirectOutput(output.toFile());
+        ProcessBuilder builder =
+                new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(output.toFile());
         builder.environment().put("extra_clusters", SELF_TEST.toString());
         Process process = builder.start();
         boolean ended = process.waitFor(DEADLINE_MINUTES, TimeUnit.MINUTES);
@@ -62,13 +66,19 @@ class WindowsTest {
             process.descendants().forEach(ProcessHandle::destroyForcibly);
             process.destroyForcibly();
         }
-        assertThat(ended).as("ended in time; its output: %s", Files.readString(output)).isTrue();
-        assertThat(results).as("results; its output: %s", Files.readString(output)).exists();
+        assertThat(ended)
+                .as("ended in time; its output: %s", Files.readString(output))
+                .isTrue();
+        assertThat(results)
+                .as("results; its output: %s", Files.readString(output))
+                .exists();
         Element suite = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(results.toFile())
                 .getDocumentElement();
-        assertThat(Integer.parseInt(suite.getAttribute("tests"))).as("tests that ran").isGreaterThanOrEqualTo(LEAST_TESTS);
+        assertThat(Integer.parseInt(suite.getAttribute("tests")))
+                .as("tests that ran")
+                .isGreaterThanOrEqualTo(LEAST_TESTS);
         assertThat(suite.getAttribute("failures")).as(Files.readString(results)).isEqualTo("0");
         assertThat(process.exitValue()).isZero();
         try (Stream<Path> files = Files.list(TARGET.resolve(shots))) {

@@ -64,10 +64,10 @@ final class Bench {
     private Result<ChangeSet> start(View view, Stored<Piece> piece, About on) {
         String title = piece.value().title();
         return switch (piece.value().standing()) {
-            case ON_THE_BENCH -> Result.refused(
-                    "on-the-bench", title + " is on the bench already. Nothing was changed.");
-            case MADE -> Result.refused(
-                    "already-made", title + " is made already. To make it again, add it as a new piece.");
+            case ON_THE_BENCH ->
+                Result.refused("on-the-bench", title + " is on the bench already. Nothing was changed.");
+            case MADE ->
+                Result.refused("already-made", title + " is made already. To make it again, add it as a new piece.");
             default -> stand(view, piece, Standing.ON_THE_BENCH, on);
         };
     }
@@ -82,6 +82,7 @@ final class Bench {
                 ? stand(view, piece, Standing.RESTING, on)
                 : Result.refused(
                         "not-on-the-bench",
-                        piece.value().title() + " is not on the bench, so it can't be laid aside. Nothing was changed.");
+                        piece.value().title()
+                                + " is not on the bench, so it can't be laid aside. Nothing was changed.");
     }
 }

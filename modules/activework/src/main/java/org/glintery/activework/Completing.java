@@ -75,7 +75,8 @@ final class Completing {
     }
 
     private static Result<ChangeSet> madeAlone(Stored<Piece> piece, Completion completion) {
-        return Result.ok(ChangeSet.named(Bundle.Completing_complete(piece.value().title()))
+        return Result.ok(ChangeSet.named(
+                        Bundle.Completing_complete(piece.value().title()))
                 .replace(Piece.TYPE, piece, piece.value().with(Standing.MADE, Optional.of(completion.on())))
                 .build());
     }

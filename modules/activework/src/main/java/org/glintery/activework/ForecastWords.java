@@ -73,8 +73,7 @@ final class ForecastWords {
         Optional<LocalDate> early = day(from, days.early());
         Optional<LocalDate> late = day(from, days.late());
         if (early.isEmpty()) {
-            return new Forecast(
-                    early, early, early, days.rough(), Bundle.ForecastWords_tooLong(), figures);
+            return new Forecast(early, early, early, days.rough(), Bundle.ForecastWords_tooLong(), figures);
         }
         String when = late.map(l -> between(early.get(), l, today))
                 .orElseGet(() -> Bundle.ForecastWords_earliest(between(early.get(), early.get(), today)));
@@ -118,12 +117,13 @@ final class ForecastWords {
         "ForecastWords.days=Since {0} there was work on {1} days, and none on {2}."
     })
     static String figures(Progress progress, Pace pace) {
-        String laid = progress.totalDrills().isPresent() && progress.laidDrills().isPresent()
-                ? Bundle.ForecastWords_drills(
-                        grouped(progress.laidDrills().get()),
-                        grouped(progress.totalDrills().get()))
-                : Bundle.ForecastWords_percent(
-                        String.valueOf(Math.round(progress.share().orElse(0.0) * 100)));
+        String laid =
+                progress.totalDrills().isPresent() && progress.laidDrills().isPresent()
+                        ? Bundle.ForecastWords_drills(
+                                grouped(progress.laidDrills().get()),
+                                grouped(progress.totalDrills().get()))
+                        : Bundle.ForecastWords_percent(
+                                String.valueOf(Math.round(progress.share().orElse(0.0) * 100)));
         return laid + " "
                 + Bundle.ForecastWords_days(
                         About.on(pace.first()).words(),

@@ -26,7 +26,8 @@ record Pace(LocalDate first, LocalDate last, List<Double> laidByDay, int activeD
         TreeMap<LocalDate, Double> laid = new TreeMap<>();
         // on these days something was laid, but not how much: they count neither as work nor as idle
         Set<LocalDate> unknown = new HashSet<>();
-        // a section is told on the day it is done, for the silent days before it as well: on those nothing more was laid
+        // a section is told on the day it is done, for the silent days before it as well: on those nothing more was
+        // laid
         boolean inSections =
                 sittings.stream().anyMatch(sitting -> sitting.laid().sections().isPresent());
         for (Sitting sitting : sittings) {

@@ -40,9 +40,11 @@ final class PieceForecast {
     }
 
     static Forecast of(View view, UUID piece, LocalDate today) {
-        return view.derived(new Asked(piece, today), v -> v.find(Piece.TYPE, piece)
-                .map(stored -> new PieceForecast(v, stored, today).forecast())
-                .orElseGet(ForecastWords::gone));
+        return view.derived(
+                new Asked(piece, today),
+                v -> v.find(Piece.TYPE, piece)
+                        .map(stored -> new PieceForecast(v, stored, today).forecast())
+                        .orElseGet(ForecastWords::gone));
     }
 
     private Forecast forecast() {

@@ -31,7 +31,8 @@ final class PieceProgress {
         boolean made = piece.filter(p -> p.standing() == Standing.MADE).isPresent();
         Optional<Double> drills = sum(whole::drillsOf);
         Optional<Double> share = sum(whole::shareOf);
-        boolean allTold = told.stream().allMatch(laid -> Whole.toldInDrills(laid).isPresent());
+        boolean allTold =
+                told.stream().allMatch(laid -> Whole.toldInDrills(laid).isPresent());
         boolean toldInFull = share.filter(s -> s >= 1).isPresent();
         return new Progress(
                 whole.drills(),

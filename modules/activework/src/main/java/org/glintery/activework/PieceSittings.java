@@ -31,7 +31,8 @@ final class PieceSittings {
             byPiece.computeIfAbsent(sitting.value().piece(), piece -> new ArrayList<>())
                     .add(sitting);
         }
-        byPiece.replaceAll((piece, sittings) -> sittings.stream().sorted(OLDEST_FIRST).toList());
+        byPiece.replaceAll(
+                (piece, sittings) -> sittings.stream().sorted(OLDEST_FIRST).toList());
         return byPiece;
     }
 }

@@ -41,9 +41,10 @@ final class Questions {
         if (question.pin().filter(pin -> !within(pin)).isPresent()) {
             return Result.refused("bad-pin", Bundle.Questions_pin());
         }
-        return Result.ok(ChangeSet.named(Bundle.Questions_ask(piece.get().value().title()))
-                .create(Question.TYPE, id, question)
-                .build());
+        return Result.ok(
+                ChangeSet.named(Bundle.Questions_ask(piece.get().value().title()))
+                        .create(Question.TYPE, id, question)
+                        .build());
     }
 
     @Messages({

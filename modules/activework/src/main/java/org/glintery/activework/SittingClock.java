@@ -73,7 +73,10 @@ final class SittingClock {
         return going((stored, time) -> time.pausedSince().isPresent()
                 ? Result.refused("paused", Bundle.SittingClock_pausedAlready())
                 : Result.ok(ChangeSet.named(Bundle.SittingClock_pause(title()))
-                        .replace(RunningSitting.TYPE, stored, time.paused(now.toInstant()).kept())
+                        .replace(
+                                RunningSitting.TYPE,
+                                stored,
+                                time.paused(now.toInstant()).kept())
                         .build()));
     }
 
@@ -86,7 +89,10 @@ final class SittingClock {
         return going((stored, time) -> time.pausedSince().isEmpty()
                 ? Result.refused("not-paused", Bundle.SittingClock_notPaused())
                 : Result.ok(ChangeSet.named(Bundle.SittingClock_resume(title()))
-                        .replace(RunningSitting.TYPE, stored, time.resumed(now.toInstant()).kept())
+                        .replace(
+                                RunningSitting.TYPE,
+                                stored,
+                                time.resumed(now.toInstant()).kept())
                         .build()));
     }
 
@@ -100,9 +106,9 @@ final class SittingClock {
     }
 
     /** A sitting that was forgotten for days is kept without its minutes: nobody works that long. */
-    @Messages("SittingClock.forgotten=This sitting went on for more than a day, so its minutes were left out. Correct it if you know them.")
-    private Result<Sitting> ended(
-            WorkingTime time, ZonedDateTime now, Laid laid, Optional<String> where, String note) {
+    @Messages(
+            "SittingClock.forgotten=This sitting went on for more than a day, so its minutes were left out. Correct it if you know them.")
+    private Result<Sitting> ended(WorkingTime time, ZonedDateTime now, Laid laid, Optional<String> where, String note) {
         int worked = time.workedMinutesUntil(now.toInstant());
         int paused = time.pausedMinutesUntil(now.toInstant());
         boolean forgotten = Math.max(worked, paused) > SittingCheck.MOST_MINUTES;

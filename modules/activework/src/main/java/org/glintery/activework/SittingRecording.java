@@ -33,8 +33,8 @@ final class SittingRecording {
         if (piece.isEmpty()) {
             return Bench.noPiece();
         }
-        ChangeSet.Builder change = ChangeSet.named("Sit at " + piece.get().value().title())
-                .create(Sitting.TYPE, id, sitting);
+        ChangeSet.Builder change =
+                ChangeSet.named("Sit at " + piece.get().value().title()).create(Sitting.TYPE, id, sitting);
         return checked(sitting, piece.get().value())
                 .then(warnings -> book(change, sitting, piece.get().value(), Map.of(), warnings))
                 .then(sat -> ontoTheBench(sat, piece.get(), sitting));
@@ -69,7 +69,8 @@ final class SittingRecording {
         int laid = sitting.laid().sections().orElse(0);
         return piece.sections()
                 .filter(all -> laid > all)
-                .map(all -> List.of(piece.title() + " has " + all + " sections, and " + laid + " were said to be laid."))
+                .map(all ->
+                        List.of(piece.title() + " has " + all + " sections, and " + laid + " were said to be laid."))
                 .orElse(List.of());
     }
 

@@ -78,8 +78,9 @@ final class SymbolBooking {
             return Optional.empty();
         }
         change.post(moved(drill, Spot.FOUND, canvas, left, "found: laid on " + title + ", more than was booked"));
-        return Optional.of("Of " + symbol + ", " + left + " more were laid than were booked in the pockets and the bag of "
-                + title + ". They are booked as found.");
+        return Optional.of(
+                "Of " + symbol + ", " + left + " more were laid than were booked in the pockets and the bag of " + title
+                        + ". They are booked as found.");
     }
 
     /** Gives how many came back into the house. */

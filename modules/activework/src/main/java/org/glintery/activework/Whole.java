@@ -42,7 +42,8 @@ record Whole(Optional<Long> drills, Optional<Integer> sections) {
         if (laid.bySymbol().isEmpty()) {
             return laid.drills();
         }
-        long bySymbol = laid.bySymbol().values().stream().mapToLong(Long::longValue).sum();
+        long bySymbol =
+                laid.bySymbol().values().stream().mapToLong(Long::longValue).sum();
         return Optional.of(Math.max(bySymbol, laid.drills().orElse(0L)));
     }
 

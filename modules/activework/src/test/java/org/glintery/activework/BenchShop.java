@@ -104,8 +104,7 @@ public final class BenchShop implements AutoCloseable {
     }
 
     public static LegendLine line(String symbol, Drill drill, long needed, long supplied) {
-        return new LegendLine(
-                symbol, drill, Optional.of(needed), Amount.counted(supplied), Optional.empty(), Map.of());
+        return new LegendLine(symbol, drill, Optional.of(needed), Amount.counted(supplied), Optional.empty(), Map.of());
     }
 
     public static LegendLine uncounted(String symbol, Drill drill) {

@@ -69,7 +69,10 @@ class BenchTest {
         assertThat(refusal(shop.bench().rest(shop.view(), shelved, MAY)).code()).isEqualTo("not-on-the-bench");
         assertThat(refusal(shop.bench().start(shop.view(), made, MAY)).code()).isEqualTo("already-made");
         shop.apply(shop.bench().start(shop.view(), shelved, MAY));
-        assertThat(refusal(shop.bench().start(shop.view(), shelved, MAY)).code()).isEqualTo("on-the-bench");
-        assertThat(refusal(shop.bench().start(shop.view(), UUID.randomUUID(), MAY)).code()).isEqualTo("no-piece");
+        assertThat(refusal(shop.bench().start(shop.view(), shelved, MAY)).code())
+                .isEqualTo("on-the-bench");
+        assertThat(refusal(shop.bench().start(shop.view(), UUID.randomUUID(), MAY))
+                        .code())
+                .isEqualTo("no-piece");
     }
 }

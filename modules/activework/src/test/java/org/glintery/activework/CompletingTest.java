@@ -40,8 +40,8 @@ class CompletingTest {
         UUID holder = UUID.randomUUID();
         Storage storage = shop.workshop().find(Storage.class).orElseThrow();
         shop.apply(storage.addHolder(shop.view(), holder, Holder.grid("Case A", 1, 1, Optional.empty())));
-        shop.apply(storage.planKitUp(shop.view(), piece, holder, Optional.empty())
-                .then(plan -> Result.ok(plan.change())));
+        shop.apply(
+                storage.planKitUp(shop.view(), piece, holder, Optional.empty()).then(plan -> Result.ok(plan.change())));
         shop.sit(piece, About.edtf("2025-04-12").orElseThrow(), Laid.drills(60));
     }
 
@@ -74,7 +74,8 @@ class CompletingTest {
 
     @Test
     void aFeatureThatIsSwitchedOffContributesNothing() {
-        shop.apply(shop.benchWithout(Finishes.class, Storage.class).complete(shop.view(), completion(Optional.empty())));
+        shop.apply(
+                shop.benchWithout(Finishes.class, Storage.class).complete(shop.view(), completion(Optional.empty())));
 
         assertThat(shop.pieceOf(piece).standing()).isEqualTo(Standing.MADE);
         assertThat(shop.view().find(Finish.TYPE, piece)).isEmpty();
@@ -93,14 +94,17 @@ class CompletingTest {
 
     @Test
     void refusesAndChangesNothing() {
-        assertThat(refusal(shop.bench().complete(shop.view(), completion(Optional.of(0)))).code())
+        assertThat(refusal(shop.bench().complete(shop.view(), completion(Optional.of(0))))
+                        .code())
                 .isEqualTo("bad-score");
         shop.apply(shop.bench().begin(shop.view(), piece, ZonedDateTime.of(2025, 5, 2, 20, 0, 0, 0, ZoneOffset.UTC)));
-        assertThat(refusal(shop.bench().complete(shop.view(), completion(Optional.empty()))).code())
+        assertThat(refusal(shop.bench().complete(shop.view(), completion(Optional.empty())))
+                        .code())
                 .isEqualTo("goes-on");
         shop.workshop().undo().orThrow();
         shop.apply(shop.bench().complete(shop.view(), completion(Optional.empty())));
-        assertThat(refusal(shop.bench().complete(shop.view(), completion(Optional.empty()))).code())
+        assertThat(refusal(shop.bench().complete(shop.view(), completion(Optional.empty())))
+                        .code())
                 .isEqualTo("already-made");
     }
 }

@@ -88,8 +88,8 @@ class PieceForecastTest {
         }
         Forecast forecast = forecast(piece);
 
-        assertThat(forecast.likely()).hasValueSatisfying(day -> assertThat(day)
-                .isBetween(TODAY.plusDays(4), TODAY.plusDays(5)));
+        assertThat(forecast.likely())
+                .hasValueSatisfying(day -> assertThat(day).isBetween(TODAY.plusDays(4), TODAY.plusDays(5)));
         assertThat(forecast.howWeKnow()).startsWith("50 percent is laid.");
     }
 

@@ -76,7 +76,8 @@ class PieceProgressTest {
         shop.sit(piece, MAY, Laid.sections(2));
 
         assertThat(progress(piece).laidDrills()).contains(500L + 1250 + 2500);
-        assertThat(progress(piece).share()).hasValueSatisfying(s -> assertThat(s).isCloseTo(0.425, within(1e-9)));
+        assertThat(progress(piece).share())
+                .hasValueSatisfying(s -> assertThat(s).isCloseTo(0.425, within(1e-9)));
         assertThat(progress(piece).estimated()).isTrue();
     }
 
@@ -86,7 +87,8 @@ class PieceProgressTest {
         shop.sit(piece, MAY, Laid.sections(3));
 
         assertThat(progress(piece).laidDrills()).isEmpty();
-        assertThat(progress(piece).share()).hasValueSatisfying(s -> assertThat(s).isCloseTo(1.0 / 3, within(1e-9)));
+        assertThat(progress(piece).share())
+                .hasValueSatisfying(s -> assertThat(s).isCloseTo(1.0 / 3, within(1e-9)));
     }
 
     @Test

@@ -45,7 +45,9 @@ class QuestionsTest {
     void openQuestionsComeOldestFirst_andGoWhenAnswered() {
         UUID newer = ask("Is that patch wrong?", MAY);
         UUID older = ask("Would metallic show there?", About.edtf("2025-03").orElseThrow());
-        assertThat(shop.bench().openQuestions(shop.view())).extracting(q -> q.id()).containsExactly(older, newer);
+        assertThat(shop.bench().openQuestions(shop.view()))
+                .extracting(q -> q.id())
+                .containsExactly(older, newer);
 
         shop.apply(shop.bench().answer(shop.view(), older, new Question.Answer(true, "", MAY)));
         shop.apply(shop.bench()
@@ -59,7 +61,8 @@ class QuestionsTest {
     void leavingItAsItIsNeedsAReason() {
         UUID id = ask("Is that patch wrong?", MAY);
 
-        assertThat(refusal(shop.bench().answer(shop.view(), id, new Question.Answer(false, " ", MAY))).code())
+        assertThat(refusal(shop.bench().answer(shop.view(), id, new Question.Answer(false, " ", MAY)))
+                        .code())
                 .isEqualTo("no-reason");
     }
 
@@ -70,11 +73,12 @@ class QuestionsTest {
         shop.apply(shop.bench().answer(shop.view(), id, changed));
         Optional<Question.Pin> outside = Optional.of(new Question.Pin("hash", 1.2, 0.5));
 
-        assertThat(refusal(shop.bench().answer(shop.view(), id, changed)).code()).isEqualTo("answered");
-        assertThat(refusal(shop.bench().answer(shop.view(), UUID.randomUUID(), changed)).code())
+        assertThat(refusal(shop.bench().answer(shop.view(), id, changed)).code())
+                .isEqualTo("answered");
+        assertThat(refusal(shop.bench().answer(shop.view(), UUID.randomUUID(), changed))
+                        .code())
                 .isEqualTo("no-question");
-        assertThat(refusal(shop.bench()
-                                .ask(shop.view(), UUID.randomUUID(), question(" ", MAY, Optional.empty())))
+        assertThat(refusal(shop.bench().ask(shop.view(), UUID.randomUUID(), question(" ", MAY, Optional.empty())))
                         .code())
                 .isEqualTo("no-text");
         assertThat(refusal(shop.bench().ask(shop.view(), UUID.randomUUID(), question("Here?", MAY, outside)))

@@ -165,12 +165,18 @@ class SittingClockTest {
     void refusesWhatDoesNotFollow() {
         assertThat(refusal(end(EVENING)).code()).isEqualTo("not-going-on");
         begin(EVENING);
-        assertThat(refusal(shop.bench().begin(shop.view(), piece, EVENING)).code()).isEqualTo("goes-on");
-        assertThat(refusal(shop.bench().resume(shop.view(), piece, EVENING)).code()).isEqualTo("not-paused");
-        assertThat(refusal(shop.bench().rest(shop.view(), piece, About.on(EVENING.toLocalDate()))).code())
+        assertThat(refusal(shop.bench().begin(shop.view(), piece, EVENING)).code())
+                .isEqualTo("goes-on");
+        assertThat(refusal(shop.bench().resume(shop.view(), piece, EVENING)).code())
+                .isEqualTo("not-paused");
+        assertThat(refusal(shop.bench().rest(shop.view(), piece, About.on(EVENING.toLocalDate())))
+                        .code())
                 .isEqualTo("goes-on");
         pause(EVENING.plusMinutes(1));
-        assertThat(refusal(shop.bench().pause(shop.view(), piece, EVENING)).code()).isEqualTo("paused");
-        assertThat(refusal(shop.bench().begin(shop.view(), UUID.randomUUID(), EVENING)).code()).isEqualTo("no-piece");
+        assertThat(refusal(shop.bench().pause(shop.view(), piece, EVENING)).code())
+                .isEqualTo("paused");
+        assertThat(refusal(shop.bench().begin(shop.view(), UUID.randomUUID(), EVENING))
+                        .code())
+                .isEqualTo("no-piece");
     }
 }

@@ -59,8 +59,7 @@ class SittingRecordingTest {
         UUID id = UUID.randomUUID();
         Storage storage = shop.workshop().find(Storage.class).orElseThrow();
         shop.apply(storage.addHolder(shop.view(), id, Holder.grid("Case A", 1, 1, Optional.empty())));
-        shop.apply(storage.planKitUp(shop.view(), piece, id, Optional.empty())
-                .then(plan -> Result.ok(plan.change())));
+        shop.apply(storage.planKitUp(shop.view(), piece, id, Optional.empty()).then(plan -> Result.ok(plan.change())));
         return KitUp.of(shop.view(), piece).orElseThrow().seats().get(0).spot();
     }
 
@@ -131,10 +130,7 @@ class SittingRecordingTest {
     @Test
     void booksNothing_whenTheWorkshopKeepsOnlyTheBook() {
         shop.apply(Result.ok(ChangeSet.named("Only the book")
-                .put(
-                        Settings.TYPE,
-                        Settings.ID,
-                        new Settings(Settings.Depth.ONLY_THE_BOOK, "EUR", false))
+                .put(Settings.TYPE, Settings.ID, new Settings(Settings.Depth.ONLY_THE_BOOK, "EUR", false))
                 .build()));
         UUID piece = shop.piece("Rope-walk", Standing.SHELVED, line("A", T1, 500, 600));
         shop.sit(piece, MAY, bySymbol(Map.of("A", 120L)));
@@ -155,10 +151,7 @@ class SittingRecordingTest {
     @Test
     void aForgottenSittingOfAMadePieceLeavesItMade_andBooksNothingTwice() {
         UUID piece = shop.piece("Rope-walk", Standing.SHELVED, line("A", T1, 100, 200));
-        shop.apply(shop.bench()
-                .complete(
-                        shop.view(),
-                        new Completion(piece, MAY, Optional.empty(), "")));
+        shop.apply(shop.bench().complete(shop.view(), new Completion(piece, MAY, Optional.empty(), "")));
         shop.sit(piece, MAY, bySymbol(Map.of("A", 60L)));
 
         assertThat(shop.pieceOf(piece).standing()).isEqualTo(Standing.MADE);
@@ -177,7 +170,8 @@ class SittingRecordingTest {
 
     @Test
     void refusesWhatCanNotBe() {
-        UUID piece = shop.piece("Rope-walk", Standing.SHELVED, line("A", T1, 100, 200), line("B", T1, 1, 1), line("B", T2, 1, 1));
+        UUID piece = shop.piece(
+                "Rope-walk", Standing.SHELVED, line("A", T1, 100, 200), line("B", T1, 1, 1), line("B", T2, 1, 1));
 
         assertThat(refusal(sit(piece, Laid.drills(-1))).code()).isEqualTo("negative");
         assertThat(refusal(sit(piece, Laid.drills(2_000_000_000L))).code()).isEqualTo("too-many");
@@ -205,7 +199,9 @@ class SittingRecordingTest {
                 Optional.empty(),
                 "");
 
-        assertThat(refusal(shop.bench().sit(shop.view(), UUID.randomUUID(), sitting)).code()).isEqualTo("minutes");
+        assertThat(refusal(shop.bench().sit(shop.view(), UUID.randomUUID(), sitting))
+                        .code())
+                .isEqualTo("minutes");
     }
 
     @Test
@@ -238,7 +234,8 @@ class SittingRecordingTest {
         UUID other = shop.piece("Net loft", Standing.SHELVED);
         UUID id = shop.sit(piece, MAY, Laid.drills(1));
 
-        assertThat(refusal(shop.bench().editSitting(shop.view(), id, sitting(other, MAY, Laid.drills(1)))).code())
+        assertThat(refusal(shop.bench().editSitting(shop.view(), id, sitting(other, MAY, Laid.drills(1))))
+                        .code())
                 .isEqualTo("other-piece");
     }
 

@@ -68,7 +68,8 @@ public final class ColourNames {
     private static final class IsccNbs {
         private static final ColourNames NAMES = new ColourNames(Table.rows("colours_nbs-iscc.csv").stream()
                 .map(row -> new NamedColour(
-                        row[0].replaceFirst(" see #\\d+$", ""), Srgb.parse(row[1]).orElseThrow()))
+                        row[0].replaceFirst(" see #\\d+$", ""),
+                        Srgb.parse(row[1]).orElseThrow()))
                 .toList());
     }
 
@@ -76,8 +77,7 @@ public final class ColourNames {
     private static final class Css {
         private static final ColourNames NAMES = new ColourNames(Table.rows("colours_css4_named.csv").stream()
                 .map(row -> new NamedColour(
-                        row[0],
-                        new Srgb(Integer.parseInt(row[1]), Integer.parseInt(row[2]), Integer.parseInt(row[3]))))
+                        row[0], new Srgb(Integer.parseInt(row[1]), Integer.parseInt(row[2]), Integer.parseInt(row[3]))))
                 .toList());
     }
 }

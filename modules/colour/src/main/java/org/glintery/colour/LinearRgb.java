@@ -8,9 +8,15 @@ public record LinearRgb(double red, double green, double blue) {
 
     // Primaries and D65 white of IEC 61966-2-1, to the digits of CSS Color 4, section 18.
     private static final Matrix3 TO_XYZ = Matrix3.rows(
-            0.41239079926595934, 0.357584339383878, 0.1804807884018343,
-            0.21263900587151027, 0.715168678767756, 0.07219231536073371,
-            0.01933081871559182, 0.11919477979462598, 0.9505321522496607);
+            0.41239079926595934,
+            0.357584339383878,
+            0.1804807884018343,
+            0.21263900587151027,
+            0.715168678767756,
+            0.07219231536073371,
+            0.01933081871559182,
+            0.11919477979462598,
+            0.9505321522496607);
     private static final Matrix3 FROM_XYZ = TO_XYZ.inverse();
 
     static LinearRgb of(Xyz xyz) {

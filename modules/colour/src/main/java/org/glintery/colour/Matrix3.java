@@ -10,7 +10,15 @@ record Matrix3(
     }
 
     static Matrix3 rows(
-            double m00, double m01, double m02, double m10, double m11, double m12, double m20, double m21, double m22) {
+            double m00,
+            double m01,
+            double m02,
+            double m10,
+            double m11,
+            double m12,
+            double m20,
+            double m21,
+            double m22) {
         return new Matrix3(m00, m01, m02, m10, m11, m12, m20, m21, m22);
     }
 
@@ -19,8 +27,7 @@ record Matrix3(
     }
 
     <T> T times(double a, double b, double c, Three<T> result) {
-        return result.of(
-                m00 * a + m01 * b + m02 * c, m10 * a + m11 * b + m12 * c, m20 * a + m21 * b + m22 * c);
+        return result.of(m00 * a + m01 * b + m02 * c, m10 * a + m11 * b + m12 * c, m20 * a + m21 * b + m22 * c);
     }
 
     Matrix3 times(Matrix3 o) {

@@ -41,7 +41,6 @@ class Ciede2000Test {
     }
 
     private static Lab lab(String[] row, int at) {
-        return new Lab(
-                Double.parseDouble(row[at]), Double.parseDouble(row[at + 1]), Double.parseDouble(row[at + 2]));
+        return new Lab(Double.parseDouble(row[at]), Double.parseDouble(row[at + 1]), Double.parseDouble(row[at + 2]));
     }
 }

@@ -27,7 +27,8 @@ class ColourNamesTest {
         assertThat(names.all()).hasSize(148);
         long others = names.all().stream()
                 .filter(named -> !names.nearest(named.colour()).named().equals(named))
-                .peek(named -> assertThat(names.nearest(named.colour()).named().colour()).isEqualTo(named.colour()))
+                .peek(named -> assertThat(names.nearest(named.colour()).named().colour())
+                        .isEqualTo(named.colour()))
                 .count();
         assertThat(others).isEqualTo(9);
     }
@@ -35,7 +36,8 @@ class ColourNamesTest {
     @Test
     void findsAColourByItsName_inAnyCase() {
         assertThat(ColourNames.css().named(" RebeccaPurple ")).contains(new Srgb(0x66, 0x33, 0x99));
-        assertThat(ColourNames.isccNbs().named("vivid yellowish green")).contains(Srgb.parse("#27a64c").orElseThrow());
+        assertThat(ColourNames.isccNbs().named("vivid yellowish green"))
+                .contains(Srgb.parse("#27a64c").orElseThrow());
         assertThat(ColourNames.css().named("no such colour")).isEmpty();
     }
 

@@ -13,7 +13,8 @@ class ColourVisionTest {
 
     private static final Srgb RED = new Srgb(255, 0, 0);
 
-    // Machado, Oliveira, Fernandes, IEEE TVCG 15(6):1291-1298, 2009, severity 1.0: linearise, multiply, clip, encode, round.
+    // Machado, Oliveira, Fernandes, IEEE TVCG 15(6):1291-1298, 2009, severity 1.0: linearise, multiply, clip, encode,
+    // round.
     @ParameterizedTest
     @CsvSource({
         "PROTAN, #ff0000, 109, 95, 0",

@@ -47,7 +47,8 @@ class SrgbTest {
         for (int i = 0; i < 20_000; i++) {
             Srgb colour = Srgb.ofRgb(random.nextInt());
             assertThat(colour.linear().srgb()).as("seed %d", seed).isEqualTo(colour);
-            assertThat(colour.xyz().fromD65ToD50().fromD50ToD65().linearRgb().srgb()).isEqualTo(colour);
+            assertThat(colour.xyz().fromD65ToD50().fromD50ToD65().linearRgb().srgb())
+                    .isEqualTo(colour);
             assertThat(colour.lab().xyzD65().linearRgb().srgb()).isEqualTo(colour);
             assertThat(colour.oklab().linearRgb().srgb()).isEqualTo(colour);
             assertThat(Srgb.parse(colour.hex())).contains(colour);

@@ -33,7 +33,8 @@ final class ArgumentReading {
     }
 
     static ArgumentReading of(Verb verb) {
-        return new ArgumentReading(Stream.concat(verb.params().stream(), CommonParams.ALL.stream()).toList());
+        return new ArgumentReading(
+                Stream.concat(verb.params().stream(), CommonParams.ALL.stream()).toList());
     }
 
     /** Refused with what is wrong, fit to be shown. */
@@ -74,7 +75,8 @@ final class ArgumentReading {
     }
 
     private Result<Arguments> deal() {
-        List<Param> places = params.stream().filter(p -> p.kind() == Kind.POSITIONAL).toList();
+        List<Param> places =
+                params.stream().filter(p -> p.kind() == Kind.POSITIONAL).toList();
         int at = 0;
         for (Param place : places) {
             boolean several = place.placeholder().endsWith(SEVERAL);

@@ -45,8 +45,7 @@ final class Outcomes {
             lines.add("Perhaps you mean:");
             candidates.forEach(candidate -> lines.add("  " + candidate));
         }
-        lines.add(verb.map(v -> "Usage: " + VerbHelp.of(v).usage())
-                .orElse("'glintery-do --help' lists all verbs."));
+        lines.add(verb.map(v -> "Usage: " + VerbHelp.of(v).usage()).orElse("'glintery-do --help' lists all verbs."));
         terminal.aside(String.join("\n", lines));
         if (json) {
             terminal.lastAnswer(compact(new RefusedAnswer(new Told("wrong-usage", text, candidates))));

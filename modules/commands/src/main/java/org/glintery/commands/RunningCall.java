@@ -36,7 +36,8 @@ final class RunningCall implements VerbCall, AutoCloseable {
 
     @Override
     public String need(String name) {
-        return value(name).orElseThrow(() -> new GlinteryException("the verb does not declare " + name + " as required"));
+        return value(name)
+                .orElseThrow(() -> new GlinteryException("the verb does not declare " + name + " as required"));
     }
 
     @Override

@@ -19,8 +19,10 @@ record VerbHelp(String name, String summary, String feature, String usage, List<
 
     @Override
     public String text() {
-        StringBuilder text = new StringBuilder(summary).append("\n\nUsage: ").append(usage).append("\n");
-        int width = params.stream().mapToInt(param -> written(param).length()).max().orElse(0);
+        StringBuilder text =
+                new StringBuilder(summary).append("\n\nUsage: ").append(usage).append("\n");
+        int width =
+                params.stream().mapToInt(param -> written(param).length()).max().orElse(0);
         for (Param param : params) {
             String written = written(param);
             text.append("\n  ")

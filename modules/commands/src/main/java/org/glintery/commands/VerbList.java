@@ -33,7 +33,8 @@ record VerbList(List<Feature> features) implements HelpPage {
                 .mapToInt(line -> line.name().length())
                 .max()
                 .orElse(0);
-        StringBuilder text = new StringBuilder("Usage: glintery-do VERB [arguments] [--workshop DIR] [--json] [--help]\n");
+        StringBuilder text =
+                new StringBuilder("Usage: glintery-do VERB [arguments] [--workshop DIR] [--json] [--help]\n");
         for (Feature feature : features) {
             text.append('\n').append(feature.name()).append('\n');
             for (Line line : feature.verbs()) {
@@ -44,12 +45,10 @@ record VerbList(List<Feature> features) implements HelpPage {
                         .append('\n');
             }
         }
-        return text.append(
-                        """
+        return text.append("""
 
                         'glintery-do VERB --help' tells all about one verb. The workshop is the folder that --workshop names, else
                         the environment variable GLINTERY_WORKSHOP, else 'Glintery' in your home folder.
-                        Exit codes: 0 done, 1 refused and nothing changed, 2 called wrongly, 3 a fault of ours.""")
-                .toString();
+                        Exit codes: 0 done, 1 refused and nothing changed, 2 called wrongly, 3 a fault of ours.""").toString();
     }
 }

@@ -39,7 +39,8 @@ public final class VerbOption extends OptionProcessor {
         // standard output is for answers only: what a library prints by itself goes the other way
         PrintStream aside = env.getErrorStream();
         System.setOut(aside);
-        LifecycleManager.getDefault().exit(run(given.get(WORDS)[0], env, terminal).code());
+        LifecycleManager.getDefault()
+                .exit(run(given.get(WORDS)[0], env, terminal).code());
     }
 
     private static Ending run(String file, Env env, Terminal terminal) {

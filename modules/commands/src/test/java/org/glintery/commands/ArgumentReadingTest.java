@@ -44,10 +44,7 @@ class ArgumentReadingTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     hello --lout       | There is no option --lout. Perhaps --loud?
                     hello --zzzzzz     | There is no option --zzzzzz.
                     hello --loud=yes   | --loud takes no value.

@@ -23,7 +23,8 @@ class WorkshopVerbsTest {
     @BeforeEach
     void make() {
         assertThat(VERBS).hasSizeGreaterThanOrEqualTo(9);
-        assertThat(run("workshop", "new", "--currency", "nok").out()).isEqualTo("Made a workshop in " + usual() + ".\n");
+        assertThat(run("workshop", "new", "--currency", "nok").out())
+                .isEqualTo("Made a workshop in " + usual() + ".\n");
     }
 
     @Test
@@ -41,7 +42,8 @@ class WorkshopVerbsTest {
         assertThat(run("workshop", "export", "all.json").out()).startsWith("Exported to " + home.resolve("all.json"));
         assertThat(run("workshop", "import", "all.json").ending()).isEqualTo(Ending.REFUSED);
         run("workshop", "new", "--workshop", "empty");
-        assertThat(run("workshop", "import", "all.json", "--workshop", "empty").out()).startsWith("Imported ");
+        assertThat(run("workshop", "import", "all.json", "--workshop", "empty").out())
+                .startsWith("Imported ");
         assertThat(run("workshop", "export").err()).startsWith("Name either FILE.json or --tables FILE.zip.\n");
     }
 
@@ -51,9 +53,12 @@ class WorkshopVerbsTest {
         assertThat(home.resolve("copy.zip")).isNotEmptyFile();
         CapturedRun restored = run("workshop", "restore", "copy.zip", "--workshop", "second", "--json");
         assertThat(restored.ending()).isEqualTo(Ending.DONE);
-        assertThat(restored.json().number("documents")).hasValueSatisfying(n -> assertThat(n).isOne());
+        assertThat(restored.json().number("documents"))
+                .hasValueSatisfying(n -> assertThat(n).isOne());
         assertThat(run("workshop", "check", "--workshop", "second").out()).startsWith("All is well: 1 documents");
-        assertThat(run("workshop", "restore", "copy.zip", "--workshop", "second").ending()).isEqualTo(Ending.REFUSED);
+        assertThat(run("workshop", "restore", "copy.zip", "--workshop", "second")
+                        .ending())
+                .isEqualTo(Ending.REFUSED);
     }
 
     @Test
@@ -66,7 +71,8 @@ class WorkshopVerbsTest {
 
     @Test
     void refusesACurrencyThatIsNone() {
-        assertThat(run("workshop", "new", "--workshop", "x", "--currency", "shells").ending())
+        assertThat(run("workshop", "new", "--workshop", "x", "--currency", "shells")
+                        .ending())
                 .isEqualTo(Ending.WRONG_USAGE);
         assertThat(Files.exists(home.resolve("x"))).isFalse();
     }

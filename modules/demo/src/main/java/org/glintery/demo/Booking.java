@@ -54,6 +54,14 @@ final class Booking {
 
     void move(Drill drill, Spot from, Spot to, Amount amount, String reason, LocalDate on) {
         change.post(new LedgerAction.Movement(
-                seeded.id(), drill, Optional.empty(), from, to, amount, reason, Optional.of(About.on(on)), Optional.empty()));
+                seeded.id(),
+                drill,
+                Optional.empty(),
+                from,
+                to,
+                amount,
+                reason,
+                Optional.of(About.on(on)),
+                Optional.empty()));
     }
 }

@@ -59,6 +59,8 @@ final class Cases {
     }
 
     Optional<Spot> next(int number) {
-        return free(number) == 0 ? Optional.empty() : Optional.of(pockets.get(number - 1).get(taken[number - 1]++));
+        return free(number) == 0
+                ? Optional.empty()
+                : Optional.of(pockets.get(number - 1).get(taken[number - 1]++));
     }
 }

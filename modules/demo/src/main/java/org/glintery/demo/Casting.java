@@ -21,7 +21,8 @@ import org.glintery.demo.drills.PictureFiles;
 
 /** Paints each piece, counts its drills and writes its legend. Several pieces at a time, each with its own chance. */
 final class Casting {
-    private static final List<String> SOURCES = List.of("Quay Street Crafts", "The club table", "Post from the mainland");
+    private static final List<String> SOURCES =
+            List.of("Quay Street Crafts", "The club table", "Post from the mainland");
     private static final String SYMBOLS = "ABCDEFGHJKLMNPRSTUVWXYZ23456789+*#%&=@";
     private static final int DESIGN_WIDTH_PX = 720;
     private static final int CELLS_ONLY_WIDTH_PX = 480;
@@ -51,20 +52,25 @@ final class Casting {
         Told told = part.told();
         if (told.scene().isEmpty()) {
             return new PieceInMaking(
-                    part.id(), told, part.made(), part.source(), Optional.empty(), List.of(), Optional.empty(),
+                    part.id(),
+                    told,
+                    part.made(),
+                    part.source(),
+                    Optional.empty(),
+                    List.of(),
+                    Optional.empty(),
                     Optional.empty());
         }
         // A made piece shows only its drills: then three pixels a cell are enough.
         int widthPx = told.made() ? CELLS_ONLY_WIDTH_PX : DESIGN_WIDTH_PX;
         int columns = told.columns();
         int rows = told.rows();
-        BufferedImage painted =
-                told.scene().get().paint(widthPx, (double) rows / columns, told.light(), part.chance());
+        BufferedImage painted = told.scene().get().paint(widthPx, (double) rows / columns, told.light(), part.chance());
         DrillGrid grid = DrillGrid.of(painted, columns, rows, card, CanvasPicture.MOST_COLOURS);
         Optional<Laying> laying = told.made() ? Optional.of(Laying.ALL) : told.laying();
         Optional<Blob> design = told.made() ? Optional.empty() : Optional.of(PictureFiles.jpeg(painted));
-        Optional<Blob> canvas = laying.map(now ->
-                PictureFiles.png(CanvasPicture.of(card, grid, now, told.shape() == Shape.ROUND)));
+        Optional<Blob> canvas =
+                laying.map(now -> PictureFiles.png(CanvasPicture.of(card, grid, now, told.shape() == Shape.ROUND)));
         boolean onTheBench = told.laying().isPresent();
         return new PieceInMaking(
                 part.id(),
@@ -84,8 +90,8 @@ final class Casting {
         List<LegendLine> lines = new ArrayList<>();
         for (int i = 0; i < grid.used().size(); i++) {
             int colour = grid.used().get(i);
-            Drill drill = Drill.of(
-                    told.shape(), Drill.usualSizeHundredths(told.shape()), DemoCard.NAME, card.code(colour));
+            Drill drill =
+                    Drill.of(told.shape(), Drill.usualSizeHundredths(told.shape()), DemoCard.NAME, card.code(colour));
             lines.add(line(told, SYMBOLS.substring(i, i + 1), drill, grid.count(colour)));
         }
         return lines;

@@ -68,7 +68,13 @@ final class Drilling {
             long left = piece.needed(line);
             for (KittedUp.Heap heap : kittedUp.heaps(line)) {
                 long taken = Math.min(left, heap.count());
-                booking.move(piece.drill(line), heap.spot(), canvas, taken, "laid on " + piece.told().title(), on);
+                booking.move(
+                        piece.drill(line),
+                        heap.spot(),
+                        canvas,
+                        taken,
+                        "laid on " + piece.told().title(),
+                        on);
                 left -= taken;
             }
         }

@@ -14,10 +14,19 @@ import org.glintery.api.workshop.ChangeSet;
 
 /** Seven months of sittings: in drills, in percent, or in sections; with rest days, pauses and a few vague dates. */
 final class Evenings {
-    private static final List<String> WHERE = List.of("kitchen table", "kitchen table", "by the window", "club room", "ferry saloon");
+    private static final List<String> WHERE =
+            List.of("kitchen table", "kitchen table", "by the window", "club room", "ferry saloon");
     private static final List<String> NOTES = List.of(
-            "", "", "", "", "", "Rain all evening.", "With the wide multi-placer, much quicker.", "Lifted a row that ran crooked.",
-            "A fresh pen tip.", "Stopped early, tired eyes.");
+            "",
+            "",
+            "",
+            "",
+            "",
+            "Rain all evening.",
+            "With the wide multi-placer, much quicker.",
+            "Lifted a row that ran crooked.",
+            "A fresh pen tip.",
+            "Stopped early, tired eyes.");
     private static final int DRILLS_AN_EVENING = 640;
     private static final int DRILLS_A_MINUTE = 13;
 

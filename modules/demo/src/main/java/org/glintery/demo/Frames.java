@@ -31,8 +31,8 @@ final class Frames {
             case "The long pier in winter" -> framed(piece, DRIFT, Glazing.NONE, "hall");
             case "Cable ferry, early" -> plan(piece, FramePlan.decided(Decision.STRETCHED, "club room"));
             case "Lock gates at noon" -> plan(piece, FramePlan.decided(Decision.SLEEVE, "chest of rolled canvases"));
-            case "Rowing boats from the quay", "Biscuit tin, red band" -> plan(
-                    piece, FramePlan.decided(Decision.NOT_FRAMED, "kitchen"));
+            case "Rowing boats from the quay", "Biscuit tin, red band" ->
+                plan(piece, FramePlan.decided(Decision.NOT_FRAMED, "kitchen"));
             case "Pilot boat in a swell" -> plan(piece, FramePlan.decided(Decision.NOT_FRAMED, "given away"));
             case "Evening behind the breakwater" -> plan(piece, FramePlan.decided(Decision.NOT_DECIDED, ""));
             default -> {}

@@ -61,7 +61,11 @@ final class KittedUp {
         change.create(
                 KitUp.TYPE,
                 piece.id(),
-                new KitUp(cases.id(piece.told().inCase()), seats, Optional.of(About.on(on)), piece.told().made()));
+                new KitUp(
+                        cases.id(piece.told().inCase()),
+                        seats,
+                        Optional.of(About.on(on)),
+                        piece.told().made()));
     }
 
     List<Heap> heaps(int line) {

@@ -32,9 +32,8 @@ final class MadePieces {
         String title = piece.told().title();
         Finish finish = FinishNote.of(title)
                 .map(note -> written(piece, note))
-                .orElseGet(() -> piece.grid().isPresent()
-                        ? begun(piece)
-                        : Finish.titled(title, finishedOn(piece.made())));
+                .orElseGet(
+                        () -> piece.grid().isPresent() ? begun(piece) : Finish.titled(title, finishedOn(piece.made())));
         change.create(Finish.TYPE, piece.id(), finish);
     }
 

@@ -8,8 +8,8 @@ import org.glintery.api.workshop.ChangeSet;
 
 /** Where kits, canvases and finishes are kept. */
 final class Places {
-    private static final List<String> NAMES =
-            List.of("Tall shelf, upper board", "Tall shelf, lower board", "Chest of rolled canvases", "Wall by the stairs");
+    private static final List<String> NAMES = List.of(
+            "Tall shelf, upper board", "Tall shelf, lower board", "Chest of rolled canvases", "Wall by the stairs");
 
     private final List<UUID> ids;
 

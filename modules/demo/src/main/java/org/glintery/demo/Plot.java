@@ -43,18 +43,22 @@ final class Plot {
                 painted(WINDOWS, Scenes.NET_LOFT, Light.FROST, 35, 45, ON_THE_BENCH)
                         .laid(new BlockByBlock(0.62))
                         .inCase(3),
-                painted(WATERLINE, Scenes.BOATYARD_CRANE, Light.MORNING, 40, 50, RESTING).laid(new BlockByBlock(0.36)),
+                painted(WATERLINE, Scenes.BOATYARD_CRANE, Light.MORNING, 40, 50, RESTING)
+                        .laid(new BlockByBlock(0.36)),
                 painted("Rope-walk by lamplight", Scenes.ROPE_WALK, Light.NIGHT, 30, 40, RESTING)
                         .laid(new BlockByBlock(0.14)),
-                painted(LIT, Scenes.QUAY_HOUSES, Light.BLUE_HOUR, 35, 45, SHELVED).round(),
+                painted(LIT, Scenes.QUAY_HOUSES, Light.BLUE_HOUR, 35, 45, SHELVED)
+                        .round(),
                 painted("Signal board 7", Scenes.SIGNAL_BOARD, Light.NOON, 30, 40, SHELVED),
                 painted("Crane at first light", Scenes.BOATYARD_CRANE, Light.EVENING, 35, 45, SHELVED)
                         .saying(Told.Known.ONLY_CODES),
-                painted("Behind the breakwater", Scenes.BREAKWATER, Light.NOON, 40, 50, SHELVED).round(),
+                painted("Behind the breakwater", Scenes.BREAKWATER, Light.NOON, 40, 50, SHELVED)
+                        .round(),
                 painted("Tea tin, ferry blue", Scenes.TIN_LABEL, Light.NOON, 32, 14, SHELVED),
                 painted("Small pail, roofs and waves", Scenes.PAIL_LABEL, Light.FROST, 30, 12, SHELVED),
                 painted("Chandlery, the back shelves", Scenes.CHANDLERY_SHELVES, Light.NOON, 40, 60, SHELVED),
-                painted("Five oilskins", Scenes.OILSKINS, Light.NOON, 40, 50, SHELVED).saying(Told.Known.ONLY_BAGS),
+                painted("Five oilskins", Scenes.OILSKINS, Light.NOON, 40, 50, SHELVED)
+                        .saying(Told.Known.ONLY_BAGS),
                 titled("Mystery kit from the swap table", SHELVED),
                 painted("Net loft, south windows", Scenes.NET_LOFT, Light.EVENING, 35, 45, ORDERED),
                 painted("Signal board 9", Scenes.SIGNAL_BOARD, Light.BLUE_HOUR, 30, 40, ORDERED),
@@ -69,13 +73,16 @@ final class Plot {
                 titled("Blue boats", MADE),
                 titled("The old slip", MADE),
                 titled("Practice square", MADE),
-                painted("Signal board 2", Scenes.SIGNAL_BOARD, Light.FROST, 25, 30, MADE).fromKit("Two signal boards"),
+                painted("Signal board 2", Scenes.SIGNAL_BOARD, Light.FROST, 25, 30, MADE)
+                        .fromKit("Two signal boards"),
                 painted("Signal board 3", Scenes.SIGNAL_BOARD, Light.MORNING, 25, 30, MADE)
                         .fromKit("Two signal boards"),
-                painted("Cable ferry, early", Scenes.CABLE_FERRY, Light.MORNING, 35, 45, MADE).round(),
+                painted("Cable ferry, early", Scenes.CABLE_FERRY, Light.MORNING, 35, 45, MADE)
+                        .round(),
                 painted("Rowing boats from the quay", Scenes.ROWING_BOATS, Light.NOON, 30, 40, MADE),
                 painted("The long pier in winter", Scenes.LONG_PIER, Light.FROST, 35, 45, MADE),
-                painted("Pilot boat in a swell", Scenes.PILOT_BOAT, Light.MORNING, 40, 50, MADE).round(),
+                painted("Pilot boat in a swell", Scenes.PILOT_BOAT, Light.MORNING, 40, 50, MADE)
+                        .round(),
                 painted("Lock gates at noon", Scenes.LOCK_GATES, Light.NOON, 30, 40, MADE),
                 painted(FUNNEL, Scenes.LAST_FERRY, Light.NOON, 40, 60, MADE),
                 painted("Biscuit tin, red band", Scenes.TIN_LABEL, Light.EVENING, 36, 16, MADE),

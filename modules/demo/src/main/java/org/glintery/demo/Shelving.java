@@ -65,7 +65,9 @@ final class Shelving {
                         bought ? Optional.of(new Money(BigDecimal.valueOf(cents, 2))) : Optional.empty(),
                         bought ? Optional.of(new Money(BigDecimal.valueOf(390, 2))) : Optional.empty(),
                         told.standing() == Standing.SHELVED ? Optional.of(places.someShelf(seeded)) : Optional.empty(),
-                        piece.onTheBox().map(blob -> List.of(picture(blob, "The box"))).orElse(List.of()),
+                        piece.onTheBox()
+                                .map(blob -> List.of(picture(blob, "The box")))
+                                .orElse(List.of()),
                         ""));
         return id;
     }
@@ -89,7 +91,9 @@ final class Shelving {
                 painted ? Optional.of(told.shape()) : Optional.empty(),
                 piece.grid().map(grid -> canvas(told, grid)).orElse(Canvas.NOT_SAID),
                 told.sections() == 0 ? Optional.empty() : Optional.of(told.sections()),
-                piece.picture().map(blob -> List.of(picture(blob, told.title()))).orElse(List.of()),
+                piece.picture()
+                        .map(blob -> List.of(picture(blob, told.title())))
+                        .orElse(List.of()),
                 told.kit().isPresent() ? Optional.of(places.wall()) : Optional.empty(),
                 Stories.of(told.title()));
     }

@@ -42,24 +42,54 @@ record Told(
 
     static Told painted(String title, Scene scene, Light light, int widthCm, int heightCm, Standing standing) {
         return new Told(
-                title, Optional.of(scene), light, widthCm, heightCm, Shape.SQUARE, standing, Optional.empty(), 0, 0,
-                Optional.empty(), standing == Standing.HOPED_FOR ? Known.NOTHING : Known.ALL);
+                title,
+                Optional.of(scene),
+                light,
+                widthCm,
+                heightCm,
+                Shape.SQUARE,
+                standing,
+                Optional.empty(),
+                0,
+                0,
+                Optional.empty(),
+                standing == Standing.HOPED_FOR ? Known.NOTHING : Known.ALL);
     }
 
     static Told titled(String title, Standing standing) {
         return new Told(
-                title, Optional.empty(), Light.NOON, 30, 40, Shape.SQUARE, standing, Optional.empty(), 0, 0,
-                Optional.empty(), Known.NOTHING);
+                title,
+                Optional.empty(),
+                Light.NOON,
+                30,
+                40,
+                Shape.SQUARE,
+                standing,
+                Optional.empty(),
+                0,
+                0,
+                Optional.empty(),
+                Known.NOTHING);
     }
 
     Told laid(Laying now) {
         return new Told(
-                title, scene, light, widthCm, heightCm, shape, standing, Optional.of(now), sections, inCase, kit, legend);
+                title,
+                scene,
+                light,
+                widthCm,
+                heightCm,
+                shape,
+                standing,
+                Optional.of(now),
+                sections,
+                inCase,
+                kit,
+                legend);
     }
 
     Told inCase(int number) {
-        return new Told(
-                title, scene, light, widthCm, heightCm, shape, standing, laying, sections, number, kit, legend);
+        return new Told(title, scene, light, widthCm, heightCm, shape, standing, laying, sections, number, kit, legend);
     }
 
     Told round() {
@@ -68,18 +98,27 @@ record Told(
     }
 
     Told inSections(int number) {
-        return new Told(
-                title, scene, light, widthCm, heightCm, shape, standing, laying, number, inCase, kit, legend);
+        return new Told(title, scene, light, widthCm, heightCm, shape, standing, laying, number, inCase, kit, legend);
     }
 
     Told fromKit(String shared) {
         return new Told(
-                title, scene, light, widthCm, heightCm, shape, standing, laying, sections, inCase, Optional.of(shared), legend);
+                title,
+                scene,
+                light,
+                widthCm,
+                heightCm,
+                shape,
+                standing,
+                laying,
+                sections,
+                inCase,
+                Optional.of(shared),
+                legend);
     }
 
     Told saying(Known known) {
-        return new Told(
-                title, scene, light, widthCm, heightCm, shape, standing, laying, sections, inCase, kit, known);
+        return new Told(title, scene, light, widthCm, heightCm, shape, standing, laying, sections, inCase, kit, known);
     }
 
     boolean made() {

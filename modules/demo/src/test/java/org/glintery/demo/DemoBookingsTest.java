@@ -85,9 +85,12 @@ class DemoBookingsTest {
     @Test
     void setsAsideNoMoreThanTheHouseHolds() {
         Map<Drill, Long> aside = new HashMap<>();
-        view.all(Reservation.TYPE).forEach(one -> aside.merge(one.value().drill(), one.value().count(), Long::sum));
+        view.all(Reservation.TYPE)
+                .forEach(one -> aside.merge(one.value().drill(), one.value().count(), Long::sum));
         assertThat(aside).hasSizeGreaterThan(20);
-        aside.keySet().forEach(drill -> assertThat(view.available(drill)).as(drill.code()).isNotNegative());
+        aside.keySet()
+                .forEach(drill ->
+                        assertThat(view.available(drill)).as(drill.code()).isNotNegative());
     }
 
     @Test
@@ -135,14 +138,19 @@ class DemoBookingsTest {
             if (day.isEmpty()) {
                 continue;
             }
-            Piece piece = view.find(Piece.TYPE, sitting.value().piece()).orElseThrow().value();
-            Kit kit = view.find(Kit.TYPE, piece.kit().orElseThrow()).orElseThrow().value();
+            Piece piece =
+                    view.find(Piece.TYPE, sitting.value().piece()).orElseThrow().value();
+            Kit kit =
+                    view.find(Kit.TYPE, piece.kit().orElseThrow()).orElseThrow().value();
             assertThat(first(kit.orderedOn())).isBefore(first(kit.arrivedOn()));
             assertThat(day.get()).isAfter(first(kit.arrivedOn())).isBefore(Calendar.TODAY);
             view.find(Finish.TYPE, sitting.value().piece()).ifPresent(finish -> {
                 assertThat(day.get()).isAfterOrEqualTo(first(finish.value().startedOn()));
                 assertThat(day.get())
-                        .isBeforeOrEqualTo(finish.value().finishedOn().flatMap(About::latest).orElseThrow());
+                        .isBeforeOrEqualTo(finish.value()
+                                .finishedOn()
+                                .flatMap(About::latest)
+                                .orElseThrow());
             });
             compared++;
         }
@@ -157,7 +165,9 @@ class DemoBookingsTest {
                 .map(Stored::value)
                 .filter(sitting -> sitting.piece().equals(relay.id()))
                 .toList();
-        assertThat(sittings.stream().mapToInt(sitting -> sitting.laid().sections().orElse(0)).sum())
+        assertThat(sittings.stream()
+                        .mapToInt(sitting -> sitting.laid().sections().orElse(0))
+                        .sum())
                 .isEqualTo(6);
         assertThat(sittings.stream()
                         .flatMap(sitting -> sitting.startedAt().stream())
@@ -195,16 +205,22 @@ class DemoBookingsTest {
 
     @Test
     void keepsRepairPacketsAndLeftovers() {
-        assertThat(view.all(Bag.TYPE).stream().filter(bag -> bag.value().repairFor().isPresent()))
+        assertThat(view.all(Bag.TYPE).stream()
+                        .filter(bag -> bag.value().repairFor().isPresent()))
                 .hasSizeGreaterThanOrEqualTo(3)
-                .allSatisfy(bag -> assertThat(view.contents(new Spot.InBag(bag.id()))).isNotEmpty());
+                .allSatisfy(bag ->
+                        assertThat(view.contents(new Spot.InBag(bag.id()))).isNotEmpty());
     }
 
     @Test
     void writesCodesWithACheckLetter_eachOnce() {
-        var entries = view.find(ColourCard.TYPE, ColourCard.idOf("slipway")).orElseThrow().value().entries();
+        var entries = view.find(ColourCard.TYPE, ColourCard.idOf("slipway"))
+                .orElseThrow()
+                .value()
+                .entries();
         assertThat(entries.keySet()).hasSize(120).allMatch(code -> code.matches("[0-9][A-Z][0-9]-[A-HJ-NPR-Z]"));
-        assertThat(entries.values()).allSatisfy(entry -> assertThat(entry.name()).isPresent());
+        assertThat(entries.values())
+                .allSatisfy(entry -> assertThat(entry.name()).isPresent());
     }
 
     private static LocalDate first(Optional<About> on) {

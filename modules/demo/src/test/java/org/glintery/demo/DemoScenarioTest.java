@@ -80,7 +80,10 @@ class DemoScenarioTest {
         assertThat(view.all(Holder.TYPE))
                 .extracting(holder -> holder.value().name())
                 .containsExactlyInAnyOrder("Case A", "Case B", "Case C", "Case D", "Case E", "Case F");
-        assertThat(view.find(ColourCard.TYPE, ColourCard.idOf(DemoCard.NAME)).orElseThrow().value().entries())
+        assertThat(view.find(ColourCard.TYPE, ColourCard.idOf(DemoCard.NAME))
+                        .orElseThrow()
+                        .value()
+                        .entries())
                 .hasSize(120)
                 .allSatisfy((code, entry) -> {
                     assertThat(entry.name()).isPresent();
@@ -90,16 +93,18 @@ class DemoScenarioTest {
 
     @Test
     void tellsFourteenFinishes_someUnscoredSomeOnlyATitleSomeForLater() {
-        List<Finish> finishes = view.all(Finish.TYPE).stream().map(Stored::value).toList();
+        List<Finish> finishes =
+                view.all(Finish.TYPE).stream().map(Stored::value).toList();
         assertThat(finishes).hasSize(14);
-        assertThat(new HashSet<>(finishes.stream().flatMap(f -> f.score().stream()).toList())).contains(2, 3, 4, 5);
+        assertThat(new HashSet<>(
+                        finishes.stream().flatMap(f -> f.score().stream()).toList()))
+                .contains(2, 3, 4, 5);
         assertThat(finishes).anyMatch(finish -> finish.score().isEmpty());
         assertThat(finishes).anyMatch(finish -> finish.equals(Finish.titled(finish.title(), Optional.empty())));
         assertThat(finishes).anyMatch(finish -> !finish.later().isEmpty());
         assertThat(view.all(FramePlan.TYPE))
                 .extracting(plan -> plan.value().decision())
-                .contains(
-                        FramePlan.Decision.FRAMED, FramePlan.Decision.NOT_FRAMED, FramePlan.Decision.NOT_DECIDED);
+                .contains(FramePlan.Decision.FRAMED, FramePlan.Decision.NOT_FRAMED, FramePlan.Decision.NOT_DECIDED);
     }
 
     @Test
@@ -111,7 +116,8 @@ class DemoScenarioTest {
             }
             for (LegendLine line : Legend.of(view, piece.id()).lines()) {
                 compared++;
-                assertThat(view.balance(new Spot.OnCanvas(piece.id()), line.drill()).count())
+                assertThat(view.balance(new Spot.OnCanvas(piece.id()), line.drill())
+                                .count())
                         .as("%s, symbol %s", piece.value().title(), line.symbol())
                         .isEqualTo(line.needed().orElseThrow());
             }
@@ -129,7 +135,8 @@ class DemoScenarioTest {
                 var canvas = piece.value().canvas();
                 assertThat(needed.get())
                         .as(piece.value().title())
-                        .isEqualTo((long) canvas.columns().orElseThrow() * canvas.rows().orElseThrow());
+                        .isEqualTo((long) canvas.columns().orElseThrow()
+                                * canvas.rows().orElseThrow());
             }
         }
         assertThat(compared).isGreaterThan(15);
@@ -138,9 +145,14 @@ class DemoScenarioTest {
     @Test
     void keepsLegendsOfWhichLittleIsKnown() {
         List<LegendLine> bags = Legend.of(view, piece("Five oilskins").id()).lines();
-        assertThat(bags).isNotEmpty().allMatch(line -> line.needed().isEmpty() && line.bags().isPresent());
-        List<LegendLine> codes = Legend.of(view, piece("Crane at first light").id()).lines();
-        assertThat(codes).isNotEmpty().allMatch(line -> line.needed().isEmpty() && line.bags().isEmpty());
+        assertThat(bags)
+                .isNotEmpty()
+                .allMatch(line -> line.needed().isEmpty() && line.bags().isPresent());
+        List<LegendLine> codes =
+                Legend.of(view, piece("Crane at first light").id()).lines();
+        assertThat(codes)
+                .isNotEmpty()
+                .allMatch(line -> line.needed().isEmpty() && line.bags().isEmpty());
     }
 
     @Test
@@ -148,9 +160,12 @@ class DemoScenarioTest {
         List<Sitting> all = view.all(Sitting.TYPE).stream().map(Stored::value).toList();
         Set<String> days = new HashSet<>();
         for (Sitting sitting : all) {
-            assertThat(days.add(sitting.piece() + " " + sitting.day())).as("%s twice", sitting.day()).isTrue();
-            sitting.startedAt().ifPresent(start -> assertThat(start.toLocalDate())
-                    .isBetween(Calendar.FIRST_SITTING, LocalDate.of(2026, 11, 14)));
+            assertThat(days.add(sitting.piece() + " " + sitting.day()))
+                    .as("%s twice", sitting.day())
+                    .isTrue();
+            sitting.startedAt()
+                    .ifPresent(start -> assertThat(start.toLocalDate())
+                            .isBetween(Calendar.FIRST_SITTING, LocalDate.of(2026, 11, 14)));
         }
         Set<Integer> months = new HashSet<>();
         all.forEach(sitting -> sitting.startedAt().ifPresent(start -> months.add(start.getMonthValue())));
@@ -168,7 +183,9 @@ class DemoScenarioTest {
             for (var pocket : holder.value().pockets()) {
                 var contents = view.contents(new Spot.InPocket(holder.id(), pocket.id()));
                 filled += contents.isEmpty() ? 0 : 1;
-                assertThat(contents.values().stream().mapToLong(balance -> balance.count()).sum())
+                assertThat(contents.values().stream()
+                                .mapToLong(balance -> balance.count())
+                                .sum())
                         .isLessThanOrEqualTo(pocket.capacity().orElseThrow());
             }
         }

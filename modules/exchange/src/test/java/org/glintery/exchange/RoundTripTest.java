@@ -47,8 +47,10 @@ class RoundTripTest {
     @Test
     void givesAnEqualWorkshop_throughTables() {
         Path zip = temp.resolve("tables.zip");
-        CopyReport out = first.find(TableFiles.class).orElseThrow().exportTables(zip).orThrow();
-        CopyReport in = second.find(TableFiles.class).orElseThrow().importTables(zip).orThrow();
+        CopyReport out =
+                first.find(TableFiles.class).orElseThrow().exportTables(zip).orThrow();
+        CopyReport in =
+                second.find(TableFiles.class).orElseThrow().importTables(zip).orThrow();
         assertThat(in).isEqualTo(out);
         assertThat(out.documents()).isEqualTo(14 * 3 + 2);
         assertThat(out.movements()).isEqualTo(5);
@@ -70,7 +72,11 @@ class RoundTripTest {
     @Test
     void knowsEveryKindOfDocument_thatTheApiDeclares() throws Exception {
         Set<String> declared = new HashSet<>();
-        URI api = DocumentType.class.getProtectionDomain().getCodeSource().getLocation().toURI();
+        URI api = DocumentType.class
+                .getProtectionDomain()
+                .getCodeSource()
+                .getLocation()
+                .toURI();
         if (Files.isDirectory(Path.of(api))) {
             collect(Path.of(api), declared);
         } else {
@@ -85,7 +91,9 @@ class RoundTripTest {
 
     private static void collect(Path root, Set<String> declared) throws IOException, ReflectiveOperationException {
         try (Stream<Path> files = Files.walk(root)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(".class") && !f.toString().endsWith("-info.class")).toList()) {
+            for (Path file : files.filter(f ->
+                            f.toString().endsWith(".class") && !f.toString().endsWith("-info.class"))
+                    .toList()) {
                 String name = root.relativize(file).toString().replace('/', '.').replace('\\', '.');
                 Class<?> type = Class.forName(name.substring(0, name.length() - ".class".length()));
                 for (Field field : type.getDeclaredFields()) {

@@ -42,9 +42,22 @@ import org.glintery.api.workshop.Workshop;
 public final class WholeWorkshop {
     /** Every kind of document that the API declares. */
     public static final List<DocumentType<?>> TYPES = List.of(
-            Kit.TYPE, Piece.TYPE, Legend.TYPE, ColourCard.TYPE, Source.TYPE, Sitting.TYPE, RunningSitting.TYPE,
-            Question.TYPE, Finish.TYPE, Holder.TYPE, Bag.TYPE, KeepingPlace.TYPE, KitUp.TYPE, FramePlan.TYPE,
-            Reservation.TYPE, Settings.TYPE);
+            Kit.TYPE,
+            Piece.TYPE,
+            Legend.TYPE,
+            ColourCard.TYPE,
+            Source.TYPE,
+            Sitting.TYPE,
+            RunningSitting.TYPE,
+            Question.TYPE,
+            Finish.TYPE,
+            Holder.TYPE,
+            Bag.TYPE,
+            KeepingPlace.TYPE,
+            KitUp.TYPE,
+            FramePlan.TYPE,
+            Reservation.TYPE,
+            Settings.TYPE);
 
     static final Drill TAR = Drill.of(Shape.ROUND, 280, "own", "=T1");
     static final Spot BAG = new Spot.InBag(new UUID(5, 1));
@@ -54,7 +67,8 @@ public final class WholeWorkshop {
     public static void fill(Workshop workshop) {
         Blob picture = Blob.of("image/png", new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 1, 2});
         Blob other = Blob.of("application/x-own", new byte[] {0, -1, 7});
-        Reservation setAside = new Reservation(TAR, 80, "=piece", new UUID(6, 6), Optional.of(LocalDate.of(2093, 1, 2)));
+        Reservation setAside =
+                new Reservation(TAR, 80, "=piece", new UUID(6, 6), Optional.of(LocalDate.of(2093, 1, 2)));
         ChangeSet.Builder change = ChangeSet.named("Fill").blob(picture).blob(other);
         movements(change);
         var records = new FilledRecords()
@@ -81,20 +95,39 @@ public final class WholeWorkshop {
         Drill gleam = new FilledRecords().of(Drill.class);
         Optional<About> day = About.edtf("2024-05~");
         change.post(new LedgerAction.Movement(
-                new UUID(9, 1), TAR, Optional.of("lot \"7\", late"), new Spot.Boundary(Spot.Edge.SUPPLIER, Optional.of("Quay: shop/2")),
-                BAG, Amount.counted(100), "bought", day, Optional.empty()));
+                new UUID(9, 1),
+                TAR,
+                Optional.of("lot \"7\", late"),
+                new Spot.Boundary(Spot.Edge.SUPPLIER, Optional.of("Quay: shop/2")),
+                BAG,
+                Amount.counted(100),
+                "bought",
+                day,
+                Optional.empty()));
         change.post(LedgerAction.Movement.of(
-                new UUID(9, 2), gleam, Spot.SWAPPED, new Spot.InPocket(new UUID(5, 2), new UUID(5, 3)), Amount.unknown(), ""));
+                new UUID(9, 2),
+                gleam,
+                Spot.SWAPPED,
+                new Spot.InPocket(new UUID(5, 2), new UUID(5, 3)),
+                Amount.unknown(),
+                ""));
         change.post(new LedgerAction.Stocktake(
-                new UUID(9, 3), gleam, new Spot.InPocket(new UUID(5, 2), new UUID(5, 3)), Amount.rough(40, 6),
-                "+looked", day, Optional.empty()));
-        change.post(new LedgerAction.Reversal(new UUID(9, 4), new UUID(9, 3), "@wrong pocket", Optional.empty(), Optional.empty()));
+                new UUID(9, 3),
+                gleam,
+                new Spot.InPocket(new UUID(5, 2), new UUID(5, 3)),
+                Amount.rough(40, 6),
+                "+looked",
+                day,
+                Optional.empty()));
+        change.post(new LedgerAction.Reversal(
+                new UUID(9, 4), new UUID(9, 3), "@wrong pocket", Optional.empty(), Optional.empty()));
     }
 
     /** Leaves less than is set aside: only a loss may, and an import has to bring it along. */
     private static void lose(Workshop workshop) {
         workshop.apply(ChangeSet.named("Lose")
-                        .post(LedgerAction.Movement.of(new UUID(9, 5), TAR, BAG, Spot.LOST, Amount.counted(50), "spilled"))
+                        .post(LedgerAction.Movement.of(
+                                new UUID(9, 5), TAR, BAG, Spot.LOST, Amount.counted(50), "spilled"))
                         .build())
                 .orThrow();
         assertThat(workshop.view().available(TAR)).isNegative();
@@ -106,16 +139,27 @@ public final class WholeWorkshop {
                 .isEqualTo(first.view().documents().map(RawDocument::toString).toList());
         assertThat(movements(second)).isEqualTo(movements(first));
         assertThat(second.view().blobs()).isEqualTo(first.view().blobs());
-        first.view().blobs().keySet().forEach(hash ->
-                assertThat(second.blob(hash).orElseThrow()).isEqualTo(first.blob(hash).orElseThrow()));
+        first.view()
+                .blobs()
+                .keySet()
+                .forEach(hash -> assertThat(second.blob(hash).orElseThrow())
+                        .isEqualTo(first.blob(hash).orElseThrow()));
         assertThat(second.view().contentDigest()).isEqualTo(first.view().contentDigest());
         assertThat(second.check().problems()).isEmpty();
     }
 
     private static List<List<Object>> movements(Workshop workshop) {
         List<List<Object>> all = new ArrayList<>();
-        workshop.ledger(LedgerQuery.all(), (LedgerEntry entry) -> all.add(List.of(
-                entry.sequence(), entry.action(), entry.drill(), entry.from(), entry.to(), entry.count(), entry.recordedAt())));
+        workshop.ledger(
+                LedgerQuery.all(),
+                (LedgerEntry entry) -> all.add(List.of(
+                        entry.sequence(),
+                        entry.action(),
+                        entry.drill(),
+                        entry.from(),
+                        entry.to(),
+                        entry.count(),
+                        entry.recordedAt())));
         return all;
     }
 }

@@ -43,7 +43,9 @@ final class FinishBeginning {
             view.find(Finish.TYPE, completion.piece())
                     .ifPresentOrElse(
                             old -> change.replace(
-                                    Finish.TYPE, old, told(old.value(), old.value().later())),
+                                    Finish.TYPE,
+                                    old,
+                                    told(old.value(), old.value().later())),
                             () -> change.create(
                                     Finish.TYPE,
                                     completion.piece(),

@@ -33,8 +33,7 @@ final class FinishCheck {
                 .allMatch(picture -> isThere(view, picture, pictures))) {
             return Result.refused("no-picture", Bundle.FinishCheck_noPicture());
         }
-        List<String> warnings =
-                startsAfterEnd(finish) ? List.of(Bundle.FinishCheck_startsAfterEnd()) : List.of();
+        List<String> warnings = startsAfterEnd(finish) ? List.of(Bundle.FinishCheck_startsAfterEnd()) : List.of();
         return score(finish.score()).then(score -> Result.ok(finish, warnings));
     }
 

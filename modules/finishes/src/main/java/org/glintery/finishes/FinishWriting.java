@@ -38,18 +38,16 @@ final class FinishWriting {
     Result<ChangeSet> write(Finish finish, List<Blob> pictures) {
         Finish kept = FinishFields.leaving(finish, finish.later());
         ChangeSet.Builder change = ChangeSet.named(Bundle.FinishWriting_write(kept.title()));
-        pictures.stream()
-                .filter(blob -> !view.blobs().containsKey(blob.hash()))
-                .forEach(change::blob);
+        pictures.stream().filter(blob -> !view.blobs().containsKey(blob.hash())).forEach(change::blob);
         if (old.isPresent()) {
             change.replace(Finish.TYPE, old.get(), kept);
         } else {
             change.create(Finish.TYPE, id, kept);
         }
         piece.ifPresentOrElse(there -> redate(change, there, kept), () -> makePiece(change, kept));
-        boolean unmade = piece.filter(p -> p.value().standing() != Standing.MADE).isPresent();
-        return Result.ok(
-                change.build(), unmade ? List.of(Bundle.FinishWriting_notMade(kept.title())) : List.of());
+        boolean unmade =
+                piece.filter(p -> p.value().standing() != Standing.MADE).isPresent();
+        return Result.ok(change.build(), unmade ? List.of(Bundle.FinishWriting_notMade(kept.title())) : List.of());
     }
 
     private void makePiece(ChangeSet.Builder change, Finish finish) {

@@ -73,7 +73,9 @@ class FinishBeginningTest {
     void leavesScoreAndCommentsForLater_whenTheyAreNotGiven() {
         shop.apply(completing(Optional.empty(), ""));
 
-        assertThat(shop.finish(piece).later()).contains(Field.SCORE, Field.COMMENTS).doesNotContain(Field.FINISHED_ON);
+        assertThat(shop.finish(piece).later())
+                .contains(Field.SCORE, Field.COMMENTS)
+                .doesNotContain(Field.FINISHED_ON);
         assertThat(shop.finish(piece).startedOn()).isEmpty();
     }
 
@@ -92,6 +94,7 @@ class FinishBeginningTest {
     void refusesAScoreOutside1To5_andAPieceThatIsGone() {
         assertThat(refusal(completing(Optional.of(6), "")).code()).isEqualTo("bad-score");
         Completion ofNothing = new Completion(UUID.randomUUID(), MAY, Optional.empty(), "");
-        assertThat(refusal(shop.finishes().completing(shop.view(), ofNothing)).code()).isEqualTo("no-piece");
+        assertThat(refusal(shop.finishes().completing(shop.view(), ofNothing)).code())
+                .isEqualTo("no-piece");
     }
 }

@@ -60,7 +60,11 @@ class FinishWritingTest {
     @Test
     void refusesAFinishWithoutATitle() {
         assertThat(refusal(shop.finishes()
-                                .write(shop.view(), UUID.randomUUID(), Finish.titled("  ", Optional.empty()), List.of()))
+                                .write(
+                                        shop.view(),
+                                        UUID.randomUUID(),
+                                        Finish.titled("  ", Optional.empty()),
+                                        List.of()))
                         .code())
                 .isEqualTo("no-title");
     }
@@ -111,7 +115,8 @@ class FinishWritingTest {
         Blob blob = Blob.of("image/png", FinishShop.png(2, 3));
         Finish pictured = withPhoto(new Picture(blob.hash(), "image/png", "on the wall"));
 
-        assertThat(refusal(shop.finishes().write(shop.view(), id, pictured, List.of())).code())
+        assertThat(refusal(shop.finishes().write(shop.view(), id, pictured, List.of()))
+                        .code())
                 .isEqualTo("no-picture");
         shop.apply(shop.finishes().write(shop.view(), id, pictured, List.of(blob)));
         assertThat(shop.workshop().blob(blob.hash())).contains(blob.bytes());

@@ -71,12 +71,11 @@ final class RailFigures {
 
     /** Glazing is cut to the size of the artwork: the play of the rebate is its play too. */
     private Optional<Double> glazingMassG() {
-        Optional<Glazing> glazing =
-                switch (plan.glazing()) {
-                    case NONE -> Optional.empty();
-                    case GLASS_2_MM -> Optional.of(Glazing.GLASS);
-                    case ACRYLIC_2_MM -> Optional.of(Glazing.ACRYLIC);
-                };
+        Optional<Glazing> glazing = switch (plan.glazing()) {
+            case NONE -> Optional.empty();
+            case GLASS_2_MM -> Optional.of(Glazing.GLASS);
+            case ACRYLIC_2_MM -> Optional.of(Glazing.ACRYLIC);
+        };
         return glazing.map(g -> g.massKg(artwork.widthUm(), artwork.heightUm(), GLAZING_UM) * G_A_KG);
     }
 }

@@ -95,7 +95,8 @@ class FrameDecidingTest {
                 Optional.empty(),
                 "");
 
-        assertThat(refusal(shop.framing().decide(shop.view(), piece, nowhere)).code()).isEqualTo("no-place");
+        assertThat(refusal(shop.framing().decide(shop.view(), piece, nowhere)).code())
+                .isEqualTo("no-place");
         assertThat(refusal(shop.framing()
                                 .decide(shop.view(), UUID.randomUUID(), FramePlan.decided(Decision.NOT_FRAMED, "")))
                         .code())

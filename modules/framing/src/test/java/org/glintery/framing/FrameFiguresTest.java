@@ -65,8 +65,8 @@ class FrameFiguresTest {
     void railsAreExact_forTheWorkedExampleInInches() {
         UUID piece = shop.made("Rope-walk", 16 * MM_AN_INCH, 20 * MM_AN_INCH);
         Moulding moulding = new Moulding("oak", 2 * MM_AN_INCH, 0.25 * MM_AN_INCH, 15);
-        FrameFigures figures = figures(
-                piece, plan(Decision.FRAMED, Optional.of(moulding), 0.125 * MM_AN_INCH, 0, Glazing.NONE));
+        FrameFigures figures =
+                figures(piece, plan(Decision.FRAMED, Optional.of(moulding), 0.125 * MM_AN_INCH, 0, Glazing.NONE));
 
         assertThat(figures.railWidthMm()).isCloseTo(19.625 * MM_AN_INCH, within(EXACT));
         assertThat(figures.railHeightMm()).isCloseTo(23.625 * MM_AN_INCH, within(EXACT));
@@ -79,8 +79,10 @@ class FrameFiguresTest {
     void addsOneKerfACut() {
         UUID piece = shop.made("Rope-walk", 400, 600);
         Moulding moulding = new Moulding("oak", 30, 6, 15);
-        double without = figures(piece, plan(Decision.FRAMED, Optional.of(moulding), 3.2, 0, Glazing.NONE)).lengthMm();
-        double with = figures(piece, plan(Decision.FRAMED, Optional.of(moulding), 3.2, 2.5, Glazing.NONE)).lengthMm();
+        double without = figures(piece, plan(Decision.FRAMED, Optional.of(moulding), 3.2, 0, Glazing.NONE))
+                .lengthMm();
+        double with = figures(piece, plan(Decision.FRAMED, Optional.of(moulding), 3.2, 2.5, Glazing.NONE))
+                .lengthMm();
 
         assertThat(with - without).isCloseTo(4 * 2.5, within(EXACT));
     }
@@ -90,9 +92,11 @@ class FrameFiguresTest {
     void weighsTheGlazing() {
         UUID piece = shop.made("Rope-walk", 500, 400);
 
-        assertThat(figures(piece, plan(Decision.ON_BOARD, Optional.empty(), 0, 0, Glazing.GLASS_2_MM)).glazingMassG())
+        assertThat(figures(piece, plan(Decision.ON_BOARD, Optional.empty(), 0, 0, Glazing.GLASS_2_MM))
+                        .glazingMassG())
                 .hasValueSatisfying(mass -> assertThat(mass).isCloseTo(5.0 * 1000 * 0.2, within(1e-6)));
-        assertThat(figures(piece, plan(Decision.ON_BOARD, Optional.empty(), 0, 0, Glazing.ACRYLIC_2_MM)).glazingMassG())
+        assertThat(figures(piece, plan(Decision.ON_BOARD, Optional.empty(), 0, 0, Glazing.ACRYLIC_2_MM))
+                        .glazingMassG())
                 .hasValueSatisfying(mass -> assertThat(mass).isCloseTo(2.38 * 1000 * 0.2, within(1e-6)));
     }
 
@@ -115,7 +119,8 @@ class FrameFiguresTest {
     void namesReadyMadeSizes_thoseItFillsFirst() {
         UUID piece = shop.made("Rope-walk", 295, 418);
 
-        assertThat(figures(piece, plan(Decision.NOT_FRAMED, Optional.empty(), 3.2, 3, Glazing.NONE)).readyMade())
+        assertThat(figures(piece, plan(Decision.NOT_FRAMED, Optional.empty(), 3.2, 3, Glazing.NONE))
+                        .readyMade())
                 .first()
                 .isEqualTo("A3");
     }
@@ -124,7 +129,8 @@ class FrameFiguresTest {
     void tellsTheMountWindow_whereAFrameLeavesRoom() {
         UUID piece = shop.made("Rope-walk", 300, 400);
 
-        assertThat(figures(piece, plan(Decision.NOT_FRAMED, Optional.empty(), 3.2, 3, Glazing.NONE)).readyMade())
+        assertThat(figures(piece, plan(Decision.NOT_FRAMED, Optional.empty(), 3.2, 3, Glazing.NONE))
+                        .readyMade())
                 .startsWith("30 x 40 cm")
                 .contains("40 x 50 cm with a mount: window 294 x 394 mm, 53 mm at the sides, 53 mm above and below");
     }
@@ -156,8 +162,12 @@ class FrameFiguresTest {
         FramePlan framed = plan(Decision.FRAMED, Optional.empty(), 3.2, 3, Glazing.NONE);
         Result<FrameFigures> unknown = shop.framing().figures(shop.view(), UUID.randomUUID(), framed);
 
-        assertThat(refusal(shop.framing().figures(shop.view(), unmeasured, framed)).code()).isEqualTo("no-size");
-        assertThat(refusal(shop.framing().figures(shop.view(), measured, framed)).code()).isEqualTo("no-moulding");
+        assertThat(refusal(shop.framing().figures(shop.view(), unmeasured, framed))
+                        .code())
+                .isEqualTo("no-size");
+        assertThat(refusal(shop.framing().figures(shop.view(), measured, framed))
+                        .code())
+                .isEqualTo("no-moulding");
         assertThat(refusal(unknown).code()).isEqualTo("no-piece");
     }
 
@@ -171,8 +181,11 @@ class FrameFiguresTest {
             plan(Decision.STRETCHED, Optional.empty(), -1, 3, Glazing.NONE),
             plan(Decision.STRETCHED, Optional.empty(), 3.2, Double.NaN, Glazing.NONE)
         }) {
-            assertThat(refusal(shop.framing().figures(shop.view(), piece, wrong)).code()).isEqualTo("bad-length");
-            assertThat(refusal(shop.framing().decide(shop.view(), piece, wrong)).code()).isEqualTo("bad-length");
+            assertThat(refusal(shop.framing().figures(shop.view(), piece, wrong))
+                            .code())
+                    .isEqualTo("bad-length");
+            assertThat(refusal(shop.framing().decide(shop.view(), piece, wrong)).code())
+                    .isEqualTo("bad-length");
         }
     }
 }

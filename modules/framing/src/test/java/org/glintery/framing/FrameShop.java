@@ -92,8 +92,8 @@ public final class FrameShop implements AutoCloseable {
     }
 
     public void ask(UUID piece, String text, boolean settleFirst, Optional<Question.Answer> answer) {
-        Question question = new Question(
-                piece, text, Optional.empty(), About.on(LocalDate.of(2025, 5, 2)), settleFirst, answer);
+        Question question =
+                new Question(piece, text, Optional.empty(), About.on(LocalDate.of(2025, 5, 2)), settleFirst, answer);
         apply(Result.ok(ChangeSet.named("Ask")
                 .create(Question.TYPE, UUID.randomUUID(), question)
                 .build()));

@@ -21,8 +21,7 @@ public record FrameSize(String name, long shortUm, long longUm) {
     }
 
     static FrameSize inches(int shortIn, int longIn) {
-        return new FrameSize(
-                shortIn + " x " + longIn + " in", shortIn * Inches.UM_AN_INCH, longIn * Inches.UM_AN_INCH);
+        return new FrameSize(shortIn + " x " + longIn + " in", shortIn * Inches.UM_AN_INCH, longIn * Inches.UM_AN_INCH);
     }
 
     public double areaM2() {

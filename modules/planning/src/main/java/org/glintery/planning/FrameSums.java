@@ -26,8 +26,7 @@ public record FrameSums(
 
     /** @throws IllegalArgumentException for a length below 0 or over a kilometre, no artwork, or a lip wider than its moulding */
     public FrameSums {
-        for (long length :
-                new long[] {artworkWidthUm, artworkHeightUm, allowanceUm, mouldingWidthUm, rebateLipUm}) {
+        for (long length : new long[] {artworkWidthUm, artworkHeightUm, allowanceUm, mouldingWidthUm, rebateLipUm}) {
             if (length < 0 || length > MOST_UM) {
                 throw new IllegalArgumentException("length out of range: " + length + " um");
             }

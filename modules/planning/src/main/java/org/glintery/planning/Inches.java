@@ -30,10 +30,7 @@ public record Inches(long whole, int numerator, int denominator, boolean exact) 
         int numerator = (int) (parts % finest);
         int shift = numerator == 0 ? 0 : Integer.numberOfTrailingZeros(numerator);
         return new Inches(
-                parts / finest,
-                numerator >> shift,
-                numerator == 0 ? 1 : finest >> shift,
-                parts * UM_AN_INCH == scaled);
+                parts / finest, numerator >> shift, numerator == 0 ? 1 : finest >> shift, parts * UM_AN_INCH == scaled);
     }
 
     /** "19 5/8", "3/16", "20". */

@@ -53,10 +53,7 @@ public record ReadyMadeFitting(long playUm, long overlapUm, long leastBorderUm) 
             return Optional.of(frame);
         }
         MountWindow window = new MountWindow(
-                width - 2 * overlapUm,
-                height - 2 * overlapUm,
-                spareWidth / 2 + overlapUm,
-                spareHeight / 2 + overlapUm);
+                width - 2 * overlapUm, height - 2 * overlapUm, spareWidth / 2 + overlapUm, spareHeight / 2 + overlapUm);
         return Math.min(window.sideBorderUm(), window.topBorderUm()) < leastBorderUm
                 ? Optional.empty()
                 : Optional.of(new ReadyMadeFit(frame.size(), frame.landscape(), Optional.of(window)));

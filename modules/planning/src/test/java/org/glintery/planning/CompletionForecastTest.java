@@ -15,7 +15,8 @@ class CompletionForecastTest {
     /** 60 % of the days times 4 x 15. */
     private static final double MEAN_A_DAY = 36;
 
-    // The gate: on days of which 40 % are idle and the others Gamma(4, 15), an 80 % interval covers .76 to .84. Measured
+    // The gate: on days of which 40 % are idle and the others Gamma(4, 15), an 80 % interval covers .76 to .84.
+    // Measured
     // elsewhere: .797 at h/n = 1.39, .808 at h/n = .5.
     @ParameterizedTest
     @CsvSource({"72, 100", "120, 60"})

@@ -11,13 +11,16 @@ class DrillsPerCanvasTest {
     // Common practice, no published source: 2.5 mm is 16 a cm2; 35 x 45 cm 25 200; 40 x 60 cm 38 400.
     @Test
     void countsSquareDrills_asIsCommon() {
-        assertThat(DrillsPerCanvas.of(10_000, 10_000, DrillsPerCanvas.SQUARE_PITCH_UM).drills())
+        assertThat(DrillsPerCanvas.of(10_000, 10_000, DrillsPerCanvas.SQUARE_PITCH_UM)
+                        .drills())
                 .isEqualTo(16);
         assertThat(DrillsPerCanvas.of(350_000, 450_000, DrillsPerCanvas.SQUARE_PITCH_UM))
                 .isEqualTo(new DrillsPerCanvas(140, 180));
-        assertThat(DrillsPerCanvas.of(350_000, 450_000, DrillsPerCanvas.SQUARE_PITCH_UM).drills())
+        assertThat(DrillsPerCanvas.of(350_000, 450_000, DrillsPerCanvas.SQUARE_PITCH_UM)
+                        .drills())
                 .isEqualTo(25_200);
-        assertThat(DrillsPerCanvas.of(400_000, 600_000, DrillsPerCanvas.SQUARE_PITCH_UM).drills())
+        assertThat(DrillsPerCanvas.of(400_000, 600_000, DrillsPerCanvas.SQUARE_PITCH_UM)
+                        .drills())
                 .isEqualTo(38_400);
     }
 

@@ -31,7 +31,8 @@ class PocketFillingTest {
     void goesOnBehindATakenPocket_whenTheRunBeforeItIsTooShort() {
         List<Pocket> row = List.of(pocket(500), taken(500), pocket(500), pocket(500));
         assertThat(PocketFilling.fill(items(900), row)).containsExactly(placed(0, fill(2, 500), fill(3, 400)));
-        assertThat(PocketFilling.fill(items(100, 100), row)).containsExactly(placed(0, fill(0, 100)), placed(1, fill(2, 100)));
+        assertThat(PocketFilling.fill(items(100, 100), row))
+                .containsExactly(placed(0, fill(0, 100)), placed(1, fill(2, 100)));
     }
 
     @Test
@@ -63,7 +64,8 @@ class PocketFillingTest {
         Random random = new Random(seed);
         int splits = 0;
         for (int round = 0; round < 2_000; round++) {
-            List<OptionalLong> items = items(random.longs(random.nextInt(12), 1, 900).toArray());
+            List<OptionalLong> items =
+                    items(random.longs(random.nextInt(12), 1, 900).toArray());
             List<Pocket> row = new ArrayList<>();
             for (int i = random.nextInt(20); i > 0; i--) {
                 row.add(new Pocket(random.nextInt(4) > 0, OptionalLong.of(1 + random.nextInt(500))));
@@ -74,14 +76,18 @@ class PocketFillingTest {
             for (Placement placement : placements) {
                 long sum = 0;
                 for (Fill fill : placement.fills()) {
-                    assertThat(fill.pocket()).as("seed %d round %d", seed, round).isGreaterThan(last);
+                    assertThat(fill.pocket())
+                            .as("seed %d round %d", seed, round)
+                            .isGreaterThan(last);
                     last = fill.pocket();
                     Pocket pocket = row.get(last);
                     assertThat(pocket.free()).isTrue();
-                    assertThat(fill.units().getAsLong()).isBetween(1L, pocket.capacity().getAsLong());
+                    assertThat(fill.units().getAsLong())
+                            .isBetween(1L, pocket.capacity().getAsLong());
                     sum += fill.units().getAsLong();
                 }
-                assertThat(placement.overflows() || sum == items.get(placement.item()).getAsLong())
+                assertThat(placement.overflows()
+                                || sum == items.get(placement.item()).getAsLong())
                         .as("seed %d round %d", seed, round)
                         .isTrue();
                 splits += placement.split() ? 1 : 0;

@@ -16,12 +16,16 @@ class ReadyMadeFittingTest {
     @CsvSource({"A4, 210, 297", "A3, 297, 420", "A2, 420, 594", "B3, 353, 500", "A0, 841, 1189"})
     void knowsTheIsoSizes(String name, int shortMm, int longMm) {
         List<FrameSize> series = name.startsWith("A") ? FrameSizes.isoA() : FrameSizes.isoB();
-        assertThat(series).contains(new FrameSize(name, shortMm * 1_000L, longMm * 1_000L)).hasSize(11);
+        assertThat(series)
+                .contains(new FrameSize(name, shortMm * 1_000L, longMm * 1_000L))
+                .hasSize(11);
     }
 
     @Test
     void fitsWithoutAMount_whenTheSizeIsTheSame() {
-        assertThat(ReadyMadeFitting.USUAL.fits(500_000, 400_000, FrameSizes.common()).get(0))
+        assertThat(ReadyMadeFitting.USUAL
+                        .fits(500_000, 400_000, FrameSizes.common())
+                        .get(0))
                 .isEqualTo(new ReadyMadeFit(new FrameSize("40 x 50 cm", 400_000, 500_000), true, Optional.empty()));
     }
 
@@ -59,7 +63,11 @@ class ReadyMadeFittingTest {
     @Test
     void listsCommonSizes_smallestFirstAndOnce() {
         List<FrameSize> common = FrameSizes.common();
-        assertThat(common).doesNotHaveDuplicates().isSortedAccordingTo((a, b) -> Double.compare(a.areaM2(), b.areaM2()));
-        assertThat(common).contains(FrameSize.inches(16, 20), FrameSize.cm(35, 50)).hasSize(34);
+        assertThat(common)
+                .doesNotHaveDuplicates()
+                .isSortedAccordingTo((a, b) -> Double.compare(a.areaM2(), b.areaM2()));
+        assertThat(common)
+                .contains(FrameSize.inches(16, 20), FrameSize.cm(35, 50))
+                .hasSize(34);
     }
 }

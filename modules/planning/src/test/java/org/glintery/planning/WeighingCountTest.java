@@ -35,7 +35,10 @@ class WeighingCountTest {
         double squares = 0;
         for (int round = 0; round < rounds; round++) {
             double sampleG = weighed(random, 50);
-            double error = new WeighingCount(50, sampleG, 0.06, 0.01).count(weighed(random, 2_000)).count() - 2_000.0;
+            double error = new WeighingCount(50, sampleG, 0.06, 0.01)
+                            .count(weighed(random, 2_000))
+                            .count()
+                    - 2_000.0;
             squares += error * error;
         }
         assertThat(Math.sqrt(squares / rounds)).as("seed %d", seed).isCloseTo(19.68, within(1.5));

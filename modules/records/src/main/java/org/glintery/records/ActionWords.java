@@ -24,24 +24,31 @@ final class ActionWords {
         var recorded = Optional.of(row.recordedAt());
         Effect effect = row.effect();
         return switch (row.kind()) {
-            case REVERSAL -> new LedgerAction.Reversal(
-                    row.id(), idOf.apply(row.reverses()), reason, happened, recorded);
+            case REVERSAL ->
+                new LedgerAction.Reversal(row.id(), idOf.apply(row.reverses()), reason, happened, recorded);
             case STOCKTAKE -> {
                 Spot from = names.spots().value(effect.from());
                 Spot pinned = from.isBoundary() ? names.spots().value(effect.to()) : from;
                 yield new LedgerAction.Stocktake(
-                        row.id(), names.drills().value(effect.drill()), pinned, amount(row), reason, happened, recorded);
+                        row.id(),
+                        names.drills().value(effect.drill()),
+                        pinned,
+                        amount(row),
+                        reason,
+                        happened,
+                        recorded);
             }
-            case MOVEMENT -> new LedgerAction.Movement(
-                    row.id(),
-                    names.drills().value(effect.drill()),
-                    text(row.lot()),
-                    names.spots().value(effect.from()),
-                    names.spots().value(effect.to()),
-                    amount(row),
-                    reason,
-                    happened,
-                    recorded);
+            case MOVEMENT ->
+                new LedgerAction.Movement(
+                        row.id(),
+                        names.drills().value(effect.drill()),
+                        text(row.lot()),
+                        names.spots().value(effect.from()),
+                        names.spots().value(effect.to()),
+                        amount(row),
+                        reason,
+                        happened,
+                        recorded);
         };
     }
 
@@ -61,13 +68,23 @@ final class ActionWords {
     /** Whether an action says what a row already holds; a missing recorded-at agrees with any. */
     boolean same(LedgerAction asked, MovementRow row, LongFunction<UUID> idOf) {
         LedgerAction booked = action(row, idOf);
-        return asked.recordedAt().isPresent() ? booked.equals(asked) : unrecorded(booked).equals(asked);
+        return asked.recordedAt().isPresent()
+                ? booked.equals(asked)
+                : unrecorded(booked).equals(asked);
     }
 
     private static LedgerAction unrecorded(LedgerAction action) {
         if (action instanceof LedgerAction.Movement m) {
             return new LedgerAction.Movement(
-                    m.id(), m.drill(), m.lot(), m.from(), m.to(), m.amount(), m.reason(), m.happenedOn(), Optional.empty());
+                    m.id(),
+                    m.drill(),
+                    m.lot(),
+                    m.from(),
+                    m.to(),
+                    m.amount(),
+                    m.reason(),
+                    m.happenedOn(),
+                    Optional.empty());
         }
         if (action instanceof LedgerAction.Stocktake s) {
             return new LedgerAction.Stocktake(
@@ -85,6 +102,8 @@ final class ActionWords {
     }
 
     private Optional<String> text(int number) {
-        return number == MovementRow.NONE ? Optional.empty() : Optional.of(names.texts().value(number));
+        return number == MovementRow.NONE
+                ? Optional.empty()
+                : Optional.of(names.texts().value(number));
     }
 }

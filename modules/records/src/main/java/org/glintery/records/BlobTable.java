@@ -35,7 +35,12 @@ final class BlobTable {
             KeptBlob blob = step.blob();
             run(
                     "insert into blob_log values(?,?,?,?,?,?)",
-                    change, place++, blob.hash(), blob.mediaType(), blob.size(), step.added());
+                    change,
+                    place++,
+                    blob.hash(),
+                    blob.mediaType(),
+                    blob.size(),
+                    step.added());
             if (step.added()) {
                 run("insert into blob values(?,?,?)", blob.hash(), blob.mediaType(), blob.size());
             } else {

@@ -59,7 +59,10 @@ final class ChangeDispatcher implements AutoCloseable {
                 listener.accept(news);
             } catch (RuntimeException e) {
                 if (reported.add(listener)) {
-                    LOG.log(Level.WARNING, "a listener failed: " + listener.getClass().getName(), e);
+                    LOG.log(
+                            Level.WARNING,
+                            "a listener failed: " + listener.getClass().getName(),
+                            e);
                 }
             }
         }

@@ -81,7 +81,8 @@ final class ChangeMaking {
         LedgerAction action = post.action();
         return action.recordedAt().map(EpochNanos::fits).orElse(true)
                 ? ledger.post(action, post.sides(), draft)
-                : Optional.of(Refusals.malformed("recorded at " + action.recordedAt().get()));
+                : Optional.of(
+                        Refusals.malformed("recorded at " + action.recordedAt().get()));
     }
 
     private static Optional<Refusal> add(Blob blob, Draft draft) {

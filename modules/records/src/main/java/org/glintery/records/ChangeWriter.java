@@ -109,11 +109,7 @@ final class ChangeWriter {
 
     private Result<Applied> invert(ChangeRow row, HistoryLine.Kind kind) {
         return carryOut(
-                UUID.randomUUID(),
-                row.sentence(),
-                kind,
-                row.number(),
-                (draft, day) -> inverses.make(row, draft));
+                UUID.randomUUID(), row.sentence(), kind, row.number(), (draft, day) -> inverses.make(row, draft));
     }
 
     private interface Work {
@@ -135,7 +131,14 @@ final class ChangeWriter {
                 return Result.ok(new Applied(id, state.revision()));
             }
             var row = new ChangeRow(
-                    draft.revision(), id, sentence, now, kind, undoes, memory.last() + 1, draft.movements().size());
+                    draft.revision(),
+                    id,
+                    sentence,
+                    now,
+                    kind,
+                    undoes,
+                    memory.last() + 1,
+                    draft.movements().size());
             write(row, draft);
             publish(row, draft);
             return Result.ok(new Applied(id, draft.revision()));
@@ -192,7 +195,9 @@ final class ChangeWriter {
         toUndo = undo.toUndo();
         toRedo = undo.toRedo();
         state = draft.finished();
-        var touched = draft.documentSteps().stream().map(step -> step.after().ref()).collect(Collectors.toSet());
-        published.accept(new News(state, new Changed(state.revision(), touched, !draft.movements().isEmpty())));
+        var touched =
+                draft.documentSteps().stream().map(step -> step.after().ref()).collect(Collectors.toSet());
+        published.accept(new News(
+                state, new Changed(state.revision(), touched, !draft.movements().isEmpty())));
     }
 }

@@ -36,7 +36,8 @@ final class ContentDigest {
             Spot where = names.spots().value(spot);
             if (!where.isBoundary()) {
                 var drills = new TreeMap<String, Balance>();
-                row.forEach((drill, balance) -> drills.put(names.drills().value(drill).toString(), balance));
+                row.forEach((drill, balance) ->
+                        drills.put(names.drills().value(drill).toString(), balance));
                 sorted.put(where.toString(), drills);
             }
         });

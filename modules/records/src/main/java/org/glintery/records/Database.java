@@ -22,6 +22,7 @@ final class Database {
     static final String FILE = "glintery.mv.db";
     /** Well below the 45 s after which H2 may use freed parts of its file again. */
     private static final long SYNC_EVERY_NS = 5_000_000_000L;
+
     private static final long WORTH_COMPACTING = 16L << 20;
 
     private final Path file;
@@ -40,8 +41,7 @@ final class Database {
     static Database open(Path folder) throws SQLException {
         var source = new JdbcDataSource();
         String name = folder.toAbsolutePath().resolve("glintery").toString();
-        source.setURL("jdbc:h2:file:" + name
-                + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=32768");
+        source.setURL("jdbc:h2:file:" + name + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=32768");
         source.setUser("sa");
         source.setPassword("");
         Connection connection = source.getConnection();

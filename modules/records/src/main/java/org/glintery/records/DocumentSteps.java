@@ -48,7 +48,9 @@ final class DocumentSteps {
     private Optional<Json.Obj> standing(Document old, PreparedChange.Step.Put put) {
         return old.typeVersion() == put.typeVersion()
                 ? Optional.of(old.body(codec))
-                : put.raised().filter(raised -> raised.version() == old.version()).map(PreparedChange.Raised::body);
+                : put.raised()
+                        .filter(raised -> raised.version() == old.version())
+                        .map(PreparedChange.Raised::body);
     }
 
     /** Removing what is not there does nothing. */

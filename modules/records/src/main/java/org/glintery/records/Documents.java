@@ -37,12 +37,14 @@ record Documents(HashPMap<DocumentKind, DocumentShelf> shelves, int nextNumber) 
     }
 
     Stream<Document> present() {
-        return shelves.values().stream().flatMap(shelf -> StreamSupport.stream(shelf.inOrder().spliterator(), false));
+        return shelves.values().stream()
+                .flatMap(shelf -> StreamSupport.stream(shelf.inOrder().spliterator(), false));
     }
 
     Stream<Document> byKey() {
         return present()
-                .sorted(Comparator.comparing((Document document) -> document.ref().owner())
+                .sorted(Comparator.comparing(
+                                (Document document) -> document.ref().owner())
                         .thenComparing(document -> document.ref().type())
                         .thenComparing(document -> document.ref().id().toString()));
     }

@@ -24,9 +24,12 @@ final class EffectRules {
             return Optional.of(Refusals.sameSpot());
         }
         if (movement.amount().known()) {
-            return movement.amount().count().orElseThrow() == 0 ? Optional.of(Refusals.nothingToMove()) : Optional.empty();
+            return movement.amount().count().orElseThrow() == 0
+                    ? Optional.of(Refusals.nothingToMove())
+                    : Optional.empty();
         }
-        Balance there = balances.at(names.spots().number(movement.from()), names.drills().number(movement.drill()));
+        Balance there = balances.at(
+                names.spots().number(movement.from()), names.drills().number(movement.drill()));
         return movement.from().isBoundary() || there.uncounted() > 0
                 ? Optional.empty()
                 : Optional.of(Refusals.nothingUncounted(movement.from(), movement.drill(), there));
@@ -38,7 +41,8 @@ final class EffectRules {
         int to = names.spots().number(movement.to());
         Amount amount = movement.amount();
         if (!amount.known()) {
-            int amounts = movement.from().isBoundary() ? 1 : balances.at(from, drill).uncounted();
+            int amounts =
+                    movement.from().isBoundary() ? 1 : balances.at(from, drill).uncounted();
             return new Effect(drill, from, to, 0, 0, -amounts, 0, amounts);
         }
         long variance = Math.multiplyExact(amount.uncertainty(), amount.uncertainty());
@@ -60,10 +64,8 @@ final class EffectRules {
         long variance = Math.subtractExact(Math.multiplyExact(uncertainty, uncertainty), there.variance());
         long more = Math.subtractExact(stocktake.amount().count().orElseThrow(), there.count());
         return more < 0
-                ? new Effect(
-                        drill, spot, names.spots().number(Spot.LOST), -more, variance, -there.uncounted(), 0, 0)
-                : new Effect(
-                        drill, names.spots().number(Spot.FOUND), spot, more, 0, 0, variance, -there.uncounted());
+                ? new Effect(drill, spot, names.spots().number(Spot.LOST), -more, variance, -there.uncounted(), 0, 0)
+                : new Effect(drill, names.spots().number(Spot.FOUND), spot, more, 0, 0, variance, -there.uncounted());
     }
 
     /**
@@ -90,7 +92,10 @@ final class EffectRules {
         Balance there = balances.at(effect.from(), effect.drill());
         return inside(effect.from()) && there.count() < effect.count()
                 ? Optional.of(Refusals.notEnough(
-                        names.spots().value(effect.from()), names.drills().value(effect.drill()), there, effect.count()))
+                        names.spots().value(effect.from()),
+                        names.drills().value(effect.drill()),
+                        there,
+                        effect.count()))
                 : Optional.empty();
     }
 

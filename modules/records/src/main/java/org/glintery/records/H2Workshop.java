@@ -73,8 +73,8 @@ final class H2Workshop implements Workshop {
         replay.finish();
         Opening.Opened opened = opened();
         this.view.set(viewOf(opened.state()));
-        this.changes = new ChangeWriter(
-                database, journal, tables, blobs, names, codec, opened, clock, watch, this::published);
+        this.changes =
+                new ChangeWriter(database, journal, tables, blobs, names, codec, opened, clock, watch, this::published);
     }
 
     private Opening.Opened opened() throws SQLException, IOException {
@@ -177,8 +177,8 @@ final class H2Workshop implements Workshop {
                 Optional<UUID> undoes = row.undoes() == 0
                         ? Optional.empty()
                         : Optional.of(tables.changes().row(row.undoes()).id());
-                lines.add(new HistoryLine(
-                        row.number(), row.id(), row.sentence(), row.recordedAt(), row.kind(), undoes));
+                lines.add(
+                        new HistoryLine(row.number(), row.id(), row.sentence(), row.recordedAt(), row.kind(), undoes));
             }
             return lines;
         });
@@ -207,7 +207,11 @@ final class H2Workshop implements Workshop {
                 return;
             }
             left -= entries.size();
-            next = entries.keySet().stream().mapToLong(LedgerEntry::sequence).max().orElseThrow() + 1;
+            next = entries.keySet().stream()
+                            .mapToLong(LedgerEntry::sequence)
+                            .max()
+                            .orElseThrow()
+                    + 1;
         }
     }
 
@@ -225,7 +229,9 @@ final class H2Workshop implements Workshop {
                 change = row.change();
                 changeId = tables.changes().row(change).id();
             }
-            UUID reversed = row.reverses() == 0 ? null : tables.movements().row(row.reverses()).id();
+            UUID reversed = row.reverses() == 0
+                    ? null
+                    : tables.movements().row(row.reverses()).id();
             entries.put(words.entry(row, sequence -> reversed, changeId), row);
         }
         return entries;

@@ -55,9 +55,7 @@ public final class H2Workshops implements Workshops {
     @Override
     public Result<Workshop> open(Path folder) {
         WriterThread.offTheEventThread();
-        return isWorkshop(folder)
-                ? locked(folder)
-                : Result.refused("no-workshop", Bundle.no_workshop(folder));
+        return isWorkshop(folder) ? locked(folder) : Result.refused("no-workshop", Bundle.no_workshop(folder));
     }
 
     @Override
@@ -73,7 +71,8 @@ public final class H2Workshops implements Workshops {
             return Result.refused(DiskRefusals.of(e, false));
         }
         Result<Workshop> opened = locked(folder);
-        if (opened instanceof Result.Refused<Workshop> refused && !refused.refusal().code().equals("in-use")) {
+        if (opened instanceof Result.Refused<Workshop> refused
+                && !refused.refusal().code().equals("in-use")) {
             clear(folder, made);
         }
         return opened;
@@ -160,7 +159,9 @@ public final class H2Workshops implements Workshops {
         }
         String words = String.valueOf(e.getMessage());
         int end = words.indexOf('[');
-        return new Refusal("unreadable", Bundle.workshop_unreadable(end > 0 ? words.substring(0, end).strip() : words));
+        return new Refusal(
+                "unreadable",
+                Bundle.workshop_unreadable(end > 0 ? words.substring(0, end).strip() : words));
     }
 
     private String stamp() {

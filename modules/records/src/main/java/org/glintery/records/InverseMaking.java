@@ -36,9 +36,8 @@ final class InverseMaking {
         if (refusal.isEmpty()) {
             takeBackBlobs(change, draft);
         }
-        return refusal.map(why -> why.code().equals("later-work")
-                ? why
-                : Refusals.laterWork(change.sentence(), why.text()));
+        return refusal.map(
+                why -> why.code().equals("later-work") ? why : Refusals.laterWork(change.sentence(), why.text()));
     }
 
     private Optional<Refusal> takeBackMovements(ChangeRow change, Draft draft) throws SQLException {

@@ -65,7 +65,8 @@ public final class JacksonCodec implements JsonCodec {
         try {
             return JsonTrees.of(MAPPER.valueToTree(value));
         } catch (IllegalArgumentException e) {
-            throw new MalformedException("this can't be written as JSON: " + value.getClass().getSimpleName(), e);
+            throw new MalformedException(
+                    "this can't be written as JSON: " + value.getClass().getSimpleName(), e);
         }
     }
 

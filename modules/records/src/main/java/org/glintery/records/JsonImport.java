@@ -73,14 +73,14 @@ final class JsonImport {
             if (workshop.apply(change) instanceof Result.Refused<?> refused) {
                 return Result.refused(refused.refusal());
             }
-            return Result.ok(
-                    new CopyReport(file, documents.size(), actions.size(), blobs.size(), Files.size(file)));
+            return Result.ok(new CopyReport(file, documents.size(), actions.size(), blobs.size(), Files.size(file)));
         } catch (NewerException e) {
             return Result.refused("newer", Bundle.import_newer());
         } catch (MalformedException | IllegalArgumentException | ArithmeticException e) {
             return Result.refused("unreadable", Bundle.import_unreadable(e.getMessage()));
         } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
-            return Result.refused("unreadable", Bundle.import_unreadable(MalformedWords.of(e).getMessage()));
+            return Result.refused(
+                    "unreadable", Bundle.import_unreadable(MalformedWords.of(e).getMessage()));
         } catch (IOException e) {
             return Result.refused("unreadable", Bundle.import_unreadable("the file can't be read"));
         }

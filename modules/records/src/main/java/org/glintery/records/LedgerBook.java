@@ -35,14 +35,18 @@ final class LedgerBook {
     Optional<Refusal> post(LedgerAction action, Optional<Sides> sides, Draft draft) throws SQLException {
         MovementRow known = known(action.id(), draft);
         if (known != null) {
-            UUID reversedId = known.reverses() == 0 ? null : row(known.reverses(), draft).id();
-            return words.same(action, known, sequence -> reversedId) ? Optional.empty() : Optional.of(Refusals.idReused());
+            UUID reversedId =
+                    known.reverses() == 0 ? null : row(known.reverses(), draft).id();
+            return words.same(action, known, sequence -> reversedId)
+                    ? Optional.empty()
+                    : Optional.of(Refusals.idReused());
         }
         try {
             if (action instanceof LedgerAction.Reversal reversal) {
                 return reverse(reversal, sides, draft);
             }
-            return action instanceof LedgerAction.Movement movement ? move(movement, draft)
+            return action instanceof LedgerAction.Movement movement
+                    ? move(movement, draft)
                     : stocktake((LedgerAction.Stocktake) action, draft);
         } catch (ArithmeticException e) {
             return Optional.of(Refusals.overflow());
@@ -108,11 +112,12 @@ final class LedgerBook {
         }
         long sequence = memory.last() + draft.movements().size() + 1;
         draft.book(new RowMaking(names, draft).row(action, effect, sequence, reverses), after);
-        draft.flow().moved(
-                effect.drill(),
-                names.spots().value(effect.from()),
-                names.spots().value(effect.to()),
-                effect.count());
+        draft.flow()
+                .moved(
+                        effect.drill(),
+                        names.spots().value(effect.from()),
+                        names.spots().value(effect.to()),
+                        effect.count());
         return Optional.empty();
     }
 
@@ -120,8 +125,8 @@ final class LedgerBook {
         Balance from = before.at(effect.from(), effect.drill())
                 .plus(Math.negateExact(effect.count()), effect.fromVariance(), effect.fromUncounted());
         BalanceMap half = before.with(effect.from(), effect.drill(), from, inTheHouse(effect.from()));
-        Balance to = half.at(effect.to(), effect.drill())
-                .plus(effect.count(), effect.toVariance(), effect.toUncounted());
+        Balance to =
+                half.at(effect.to(), effect.drill()).plus(effect.count(), effect.toVariance(), effect.toUncounted());
         return half.with(effect.to(), effect.drill(), to, inTheHouse(effect.to()));
     }
 

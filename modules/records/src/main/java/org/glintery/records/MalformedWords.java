@@ -27,8 +27,7 @@ final class MalformedWords {
         }
         if (fault instanceof JsonParseException parse && parse.getLocation() != null) {
             var at = parse.getLocation();
-            return new MalformedException(
-                    "not JSON at line " + at.getLineNr() + ", column " + at.getColumnNr(), fault);
+            return new MalformedException("not JSON at line " + at.getLineNr() + ", column " + at.getColumnNr(), fault);
         }
         return new MalformedException("not JSON", fault);
     }

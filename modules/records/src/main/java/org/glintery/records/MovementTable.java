@@ -12,11 +12,13 @@ import org.glintery.api.GlinteryException;
 
 /** The ledger's rows. The sequence number is the only index. Writer thread. */
 final class MovementTable {
-    private static final String COLUMNS = "seq, id_high, id_low, kind, drill, from_spot, to_spot, quantity, from_variance,"
-            + " from_uncounted, to_variance, to_uncounted, lot, basis, said, uncertainty, reason, happened, recorded,"
-            + " reverses, change";
+    private static final String COLUMNS =
+            "seq, id_high, id_low, kind, drill, from_spot, to_spot, quantity, from_variance,"
+                    + " from_uncounted, to_variance, to_uncounted, lot, basis, said, uncertainty, reason, happened, recorded,"
+                    + " reverses, change";
     /** H2 holds a whole result; a longer one it puts into a file of its own first. */
     private static final int SCANNED_AT_ONCE = 20_000;
+
     private static final MovementRow.Kind[] KINDS = MovementRow.Kind.values();
 
     private final Connection connection;
@@ -91,8 +93,8 @@ final class MovementTable {
                 + (spot.isPresent()
                         ? " and (from_spot = " + spot.getAsInt() + " or to_spot = " + spot.getAsInt() + ")"
                         : "");
-        try (PreparedStatement select = connection.prepareStatement(
-                "select " + COLUMNS + " from movement" + where + " order by seq limit ?")) {
+        try (PreparedStatement select =
+                connection.prepareStatement("select " + COLUMNS + " from movement" + where + " order by seq limit ?")) {
             select.setLong(1, from);
             select.setInt(2, most);
             try (ResultSet rows = select.executeQuery()) {
@@ -139,8 +141,14 @@ final class MovementTable {
                 new UUID(row.getLong(2), row.getLong(3)),
                 KINDS[row.getByte(4)],
                 new Effect(
-                        row.getInt(5), row.getInt(6), row.getInt(7), row.getLong(8), row.getLong(9), row.getInt(10),
-                        row.getLong(11), row.getInt(12)),
+                        row.getInt(5),
+                        row.getInt(6),
+                        row.getInt(7),
+                        row.getLong(8),
+                        row.getLong(9),
+                        row.getInt(10),
+                        row.getLong(11),
+                        row.getInt(12)),
                 row.getInt(13),
                 row.getByte(14),
                 row.getLong(15),

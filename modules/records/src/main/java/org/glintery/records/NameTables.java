@@ -44,7 +44,11 @@ final class NameTables {
     private static <T> JournalEntry.Some unsaved(NumberedNames<T> from, Function<T, String> text) {
         int first = from.firstUnsaved();
         return new JournalEntry.Some(
-                first, IntStream.range(first, from.size()).mapToObj(from::value).map(text).toList());
+                first,
+                IntStream.range(first, from.size())
+                        .mapToObj(from::value)
+                        .map(text)
+                        .toList());
     }
 
     /** Takes over names from the journal. @throws IOException when their numbers do not follow */
@@ -70,8 +74,8 @@ final class NameTables {
         names.texts().savedUpTo(names.texts().size());
     }
 
-    private static <T> void load(
-            Connection connection, String table, NumberedNames<T> into, Function<String, T> read) throws SQLException {
+    private static <T> void load(Connection connection, String table, NumberedNames<T> into, Function<String, T> read)
+            throws SQLException {
         try (PreparedStatement select = connection.prepareStatement("select body from " + table + " order by no");
                 ResultSet rows = select.executeQuery()) {
             while (rows.next()) {
@@ -81,8 +85,8 @@ final class NameTables {
         into.savedUpTo(into.size());
     }
 
-    private static <T> void write(
-            Connection connection, String table, NumberedNames<T> from, Function<T, String> text) throws SQLException {
+    private static <T> void write(Connection connection, String table, NumberedNames<T> from, Function<T, String> text)
+            throws SQLException {
         if (from.firstUnsaved() == from.size()) {
             return;
         }

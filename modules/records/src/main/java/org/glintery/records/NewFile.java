@@ -13,10 +13,7 @@ import org.glintery.api.Result;
 import org.openide.util.NbBundle.Messages;
 
 /** Writes a file that appears under its name once it is whole and on the disk, or not at all. */
-@Messages({
-    "# {0} - file",
-    "file-exists=There is a file at {0} already. It was left as it is; choose another name."
-})
+@Messages({"# {0} - file", "file-exists=There is a file at {0} already. It was left as it is; choose another name."})
 final class NewFile {
     private NewFile() {}
 

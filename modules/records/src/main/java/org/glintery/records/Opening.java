@@ -25,7 +25,8 @@ final class Opening {
                 scan.balances(names.spots()),
                 reserved(documents, names, codec),
                 tables.blobs().load());
-        return new Opened(state, memory, changeIds, UndoStack.of(tables.changes().newest(UndoStack.DEPTH)));
+        return new Opened(
+                state, memory, changeIds, UndoStack.of(tables.changes().newest(UndoStack.DEPTH)));
     }
 
     private static ReservedDrills reserved(Documents documents, Names names, JacksonCodec codec) {
@@ -34,8 +35,7 @@ final class Opening {
         for (Document document : documents.shelf(kind).inOrder()) {
             try {
                 Reservation reservation = codec.decode(PackedBody.unpack(document.packed()), Reservation.class);
-                reserved = reserved.with(
-                        document.ref().id(), names.drills().number(reservation.drill()), reservation);
+                reserved = reserved.with(document.ref().id(), names.drills().number(reservation.drill()), reservation);
             } catch (MalformedException e) {
                 throw new GlinteryException("a reservation can't be read: " + document.ref(), e);
             }

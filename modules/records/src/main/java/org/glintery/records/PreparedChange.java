@@ -20,8 +20,7 @@ import org.glintery.api.workshop.Precondition;
  *
  * @param trusted whether reservations are taken as they come: an import brings the shortages of its own workshop along
  */
-record PreparedChange(
-        UUID id, String sentence, List<Precondition> preconditions, List<Step> steps, boolean trusted) {
+record PreparedChange(UUID id, String sentence, List<Precondition> preconditions, List<Step> steps, boolean trusted) {
 
     /** One operation. */
     sealed interface Step {
@@ -62,13 +61,19 @@ record PreparedChange(
             }
             DocumentType<?> type = put.type();
             DocRef ref = type.ref(put.id());
-            Optional<Raised> raised = documents.find(ref)
+            Optional<Raised> raised = documents
+                    .find(ref)
                     .filter(old -> old.typeVersion() < type.version())
                     .map(old -> new Raised(old.version(), Upcasting.raise(old.body(codec), old.typeVersion(), type)));
             return new Step.Put(ref, type.version(), body, type.record(), raised);
         }
         if (operation instanceof Operation.PutRaw raw) {
-            return new Step.Put(raw.document().ref(), raw.document().typeVersion(), raw.document().body(), null, Optional.empty());
+            return new Step.Put(
+                    raw.document().ref(),
+                    raw.document().typeVersion(),
+                    raw.document().body(),
+                    null,
+                    Optional.empty());
         }
         if (operation instanceof Operation.Remove remove) {
             return new Step.Remove(remove.ref());

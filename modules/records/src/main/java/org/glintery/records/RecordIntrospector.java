@@ -23,8 +23,7 @@ final class RecordIntrospector extends JacksonAnnotationIntrospector {
     private static final long serialVersionUID = 1L;
 
     @Override
-    public String[] findEnumValues(
-            MapperConfig<?> config, AnnotatedClass type, Enum<?>[] constants, String[] names) {
+    public String[] findEnumValues(MapperConfig<?> config, AnnotatedClass type, Enum<?>[] constants, String[] names) {
         for (int i = 0; i < constants.length; i++) {
             names[i] = constants[i].name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
@@ -41,7 +40,8 @@ final class RecordIntrospector extends JacksonAnnotationIntrospector {
 
     @Override
     public JsonTypeInfo.Value findPolymorphicTypeInfo(MapperConfig<?> config, Annotated annotated) {
-        if (annotated instanceof AnnotatedClass && family(annotated.getRawType()).isPresent()) {
+        if (annotated instanceof AnnotatedClass
+                && family(annotated.getRawType()).isPresent()) {
             return JsonTypeInfo.Value.construct(
                     JsonTypeInfo.Id.NAME, JsonTypeInfo.As.PROPERTY, "kind", null, false, null);
         }

@@ -57,7 +57,9 @@ final class RecordsView implements View {
 
     @Override
     public <T extends Record> List<Stored<T>> all(DocumentType<T> type) {
-        return state.documents().shelf(new DocumentKind(type.owner(), type.name())).all(type, codec);
+        return state.documents()
+                .shelf(new DocumentKind(type.owner(), type.name()))
+                .all(type, codec);
     }
 
     @Override
@@ -105,7 +107,10 @@ final class RecordsView implements View {
     @Override
     public Set<Spot> spots() {
         var spots = new HashSet<Spot>();
-        state.balances().bySpot().keySet().forEach(number -> spots.add(names.spots().value(number)));
+        state.balances()
+                .bySpot()
+                .keySet()
+                .forEach(number -> spots.add(names.spots().value(number)));
         return Collections.unmodifiableSet(spots);
     }
 

@@ -9,9 +9,14 @@ import org.openide.util.NbBundle.Messages;
 
 /** The words of every refusal. Names are not known here: a spot is called by its kind. */
 @Messages({
-    "# {0} - spot", "# {1} - drill", "# {2} - what is there", "# {3} - count asked for",
+    "# {0} - spot",
+    "# {1} - drill",
+    "# {2} - what is there",
+    "# {3} - count asked for",
     "not-enough=There are not enough in {0}: {2} of {1} there, {3} asked for. Nothing was changed.",
-    "# {0} - spot", "# {1} - drill", "# {2} - what is there",
+    "# {0} - spot",
+    "# {1} - drill",
+    "# {2} - what is there",
     "nothing-uncounted=Nothing uncounted of {1} lies in {0} (there: {2}). Say how many to move. Nothing was changed.",
     "id-reused=This movement's id was used before for something else. Nothing was changed; use a new id.",
     "change-repeated=This change was made before. It was not made a second time.",
@@ -23,9 +28,11 @@ import org.openide.util.NbBundle.Messages;
     "amount-needed=A count needs a number. Nothing was changed.",
     "unknown-movement=The movement to take back is not in this workshop. Nothing was changed.",
     "already-reversed=This movement was taken back before. Nothing was changed.",
-    "# {0} - drill", "# {1} - count available",
+    "# {0} - drill",
+    "# {1} - count available",
     "not-available=More of {0} would be set aside than is free: {1} too many. Nothing was changed.",
-    "# {0} - drill", "# {1} - count short",
+    "# {0} - drill",
+    "# {1} - count short",
     "reserved=Too many of {0} are set aside for other work: {1} short. Nothing was changed; release them first.",
     "# {0} - kind of document",
     "document-too-large=This {0} holds more than 1 MiB of text. Nothing was changed; make it shorter or split it.",
@@ -38,7 +45,8 @@ import org.openide.util.NbBundle.Messages;
     "closed=This workshop was closed. Nothing was changed; open it again.",
     "nothing-to-undo=There is nothing to undo.",
     "nothing-to-redo=There is nothing to redo.",
-    "# {0} - sentence", "# {1} - why",
+    "# {0} - sentence",
+    "# {1} - why",
     "later-work=\"{0}\" can''t be taken back any more, because later work stands on it. {1}",
     "later-document=What it wrote was changed since."
 })

@@ -14,7 +14,8 @@ import org.openide.util.NbBundle.Messages;
 })
 final class RemoteFolders {
     private static final List<String> NETWORK = List.of("nfs", "cifs", "smb", "sshfs", "webdav", "9p", "afs");
-    private static final List<String> SYNCED = List.of("drive", "dropbox", "onedrive", "nextcloud", "syncthing", "icloud");
+    private static final List<String> SYNCED =
+            List.of("drive", "dropbox", "onedrive", "nextcloud", "syncthing", "icloud");
 
     private RemoteFolders() {}
 

@@ -15,8 +15,8 @@ record ReservedDrills(IntTreePMap<HashPMap<UUID, Reservation>> byDrill, HashPMap
         ReservedDrills rest = without(id);
         HashPMap<UUID, Reservation> same = rest.byDrill.get(drill);
         return new ReservedDrills(
-                rest.byDrill.plus(drill, (same == null ? HashTreePMap.<UUID, Reservation>empty() : same)
-                        .plus(id, reservation)),
+                rest.byDrill.plus(
+                        drill, (same == null ? HashTreePMap.<UUID, Reservation>empty() : same).plus(id, reservation)),
                 rest.drillOf.plus(id, drill));
     }
 
@@ -37,7 +37,8 @@ record ReservedDrills(IntTreePMap<HashPMap<UUID, Reservation>> byDrill, HashPMap
             return 0;
         }
         return all.values().stream()
-                .filter(reservation -> reservation.expires().map(last -> !last.isBefore(day)).orElse(true))
+                .filter(reservation ->
+                        reservation.expires().map(last -> !last.isBefore(day)).orElse(true))
                 .mapToLong(Reservation::count)
                 .sum();
     }

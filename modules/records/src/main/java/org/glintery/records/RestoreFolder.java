@@ -34,6 +34,7 @@ final class RestoreFolder {
     private static final int MOST_MANIFEST_BYTES = 32 << 20;
     /** Text and tables shrink to a tenth or so; what claims to shrink much more is made to fill the disk. */
     private static final long MOST_SHRUNK = 200;
+
     private static final long ALWAYS_PLAUSIBLE_BYTES = 64L << 20;
 
     private final Path folder;

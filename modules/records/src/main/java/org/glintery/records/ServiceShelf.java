@@ -28,6 +28,8 @@ final class ServiceShelf {
     /** A service is made off the event thread, even when that is who asks first. */
     private Object made(ServiceFactory factory) {
         Supplier<Object> make = () -> made.get(factory, () -> factory.create(workshop));
-        return WriterThread.onTheEventThread() ? CompletableFuture.supplyAsync(make).join() : make.get();
+        return WriterThread.onTheEventThread()
+                ? CompletableFuture.supplyAsync(make).join()
+                : make.get();
     }
 }

@@ -34,7 +34,8 @@ final class WorkshopCheck {
         tables.movements().scan(scan);
         compare(state.balances(), scan.balances(names.spots()));
         if (memory.ids().size() != memory.last()) {
-            problems.add("The ledger has " + memory.last() + " entries but " + memory.ids().size() + " ids.");
+            problems.add("The ledger has " + memory.last() + " entries but "
+                    + memory.ids().size() + " ids.");
         }
         documents(state);
         state.blobs().values().forEach(this::blob);
@@ -44,16 +45,18 @@ final class WorkshopCheck {
 
     private void compare(BalanceMap seen, BalanceMap added) {
         seen.bySpot().forEach((spot, row) -> row.forEach((drill, balance) -> same(spot, drill, balance, added)));
-        added.bySpot().forEach((spot, row) -> row.forEach((drill, balance) -> {
-            if (seen.at(spot, drill).isZero()) {
-                same(spot, drill, Balance.ZERO, added);
-            }
-            boolean inside = !names.spots().value(spot).isBoundary();
-            if (inside && balance.count() < 0) {
-                problems.add("Less than nothing of " + names.drills().value(drill).words() + " lies in "
-                        + names.spots().value(spot) + ".");
-            }
-        }));
+        added.bySpot()
+                .forEach((spot, row) -> row.forEach((drill, balance) -> {
+                    if (seen.at(spot, drill).isZero()) {
+                        same(spot, drill, Balance.ZERO, added);
+                    }
+                    boolean inside = !names.spots().value(spot).isBoundary();
+                    if (inside && balance.count() < 0) {
+                        problems.add("Less than nothing of "
+                                + names.drills().value(drill).words() + " lies in "
+                                + names.spots().value(spot) + ".");
+                    }
+                }));
         for (Map.Entry<Integer, IntTreePMap<Balance>> drill : seen.byDrill().entrySet()) {
             drill.getValue().forEach((spot, balance) -> same(spot, drill.getKey(), balance, seen));
         }

@@ -77,7 +77,8 @@ final class WorkshopLock implements AutoCloseable {
     /** Who has it, in words. */
     static String holder(Path folder) {
         try {
-            return Files.readString(folder.resolve(OWNER), StandardCharsets.UTF_8).strip();
+            return Files.readString(folder.resolve(OWNER), StandardCharsets.UTF_8)
+                    .strip();
         } catch (IOException e) {
             return "another program";
         }

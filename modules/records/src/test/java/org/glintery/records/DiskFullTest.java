@@ -69,8 +69,12 @@ class DiskFullTest {
     private static Result<Applied> buy(Workshop workshop, int count) {
         return workshop.apply(ChangeSet.named("Buy")
                 .post(LedgerAction.Movement.of(
-                        UUID.randomUUID(), LedgerWork.DRILLS.get(0), Spot.SUPPLIER, LedgerWork.SPOTS.get(0),
-                        Amount.counted(count), "bought"))
+                        UUID.randomUUID(),
+                        LedgerWork.DRILLS.get(0),
+                        Spot.SUPPLIER,
+                        LedgerWork.SPOTS.get(0),
+                        Amount.counted(count),
+                        "bought"))
                 .build());
     }
 
@@ -95,14 +99,18 @@ class DiskFullTest {
             }
             assertThat(last).isIn(CODES);
             byte[] picture = new byte[100_000];
-            assertThat(code(workshop.apply(ChangeSet.named("Picture").blob(Blob.of("image/png", picture)).build())))
+            assertThat(code(workshop.apply(ChangeSet.named("Picture")
+                            .blob(Blob.of("image/png", picture))
+                            .build())))
                     .isIn(CODES);
             assertThat(code(workshop.backup(disk.resolve("backup.zip")))).isIn(CODES);
             assertThat(disk.resolve("backup.zip")).doesNotExist();
             Files.delete(disk.resolve("ballast"));
         }
         try (Workshop workshop = workshops.open(disk.resolve("w")).orThrow()) {
-            assertThat(workshop.view().balance(LedgerWork.SPOTS.get(0), LedgerWork.DRILLS.get(0)).count())
+            assertThat(workshop.view()
+                            .balance(LedgerWork.SPOTS.get(0), LedgerWork.DRILLS.get(0))
+                            .count())
                     .isEqualTo(acknowledged);
             assertThat(workshop.check().problems()).isEmpty();
             buy(workshop, 1).orThrow();

@@ -52,9 +52,22 @@ class EveryFieldTest {
 
     static Stream<DocumentType<?>> types() {
         return Stream.of(
-                Kit.TYPE, Piece.TYPE, Legend.TYPE, ColourCard.TYPE, Source.TYPE, FramePlan.TYPE, Finish.TYPE,
-                Settings.TYPE, Sitting.TYPE, RunningSitting.TYPE, Question.TYPE, Reservation.TYPE, KitUp.TYPE,
-                Bag.TYPE, Holder.TYPE, KeepingPlace.TYPE);
+                Kit.TYPE,
+                Piece.TYPE,
+                Legend.TYPE,
+                ColourCard.TYPE,
+                Source.TYPE,
+                FramePlan.TYPE,
+                Finish.TYPE,
+                Settings.TYPE,
+                Sitting.TYPE,
+                RunningSitting.TYPE,
+                Question.TYPE,
+                Reservation.TYPE,
+                KitUp.TYPE,
+                Bag.TYPE,
+                Holder.TYPE,
+                KeepingPlace.TYPE);
     }
 
     @ParameterizedTest
@@ -122,7 +135,8 @@ class EveryFieldTest {
     void keepsARepeatedTakingBackExact_inAnExport_whenACountLiesBetween() {
         var bag = new Spot.InBag(ID);
         var drill = filled.fill(org.glintery.api.ledger.Drill.class);
-        var bought = LedgerAction.Movement.of(new UUID(6, 1), drill, Spot.SUPPLIER, bag, Amount.rough(100, 10), "bought");
+        var bought =
+                LedgerAction.Movement.of(new UUID(6, 1), drill, Spot.SUPPLIER, bag, Amount.rough(100, 10), "bought");
         var counted = new LedgerAction.Stocktake(
                 new UUID(6, 2), drill, bag, Amount.counted(120), "counted", Optional.empty(), Optional.empty());
         var wrong = new LedgerAction.Reversal(new UUID(6, 3), bought.id(), "wrong", Optional.empty(), Optional.empty());
@@ -141,7 +155,8 @@ class EveryFieldTest {
             second.importJson(export).orThrow();
             assertThat(second.view().contentDigest()).isEqualTo(empty);
             assertThat(actions(second)).isEqualTo(actions(first)).hasSize(6);
-            assertThat(second.view().balance(Spot.SUPPLIER, drill)).isEqualTo(first.view().balance(Spot.SUPPLIER, drill));
+            assertThat(second.view().balance(Spot.SUPPLIER, drill))
+                    .isEqualTo(first.view().balance(Spot.SUPPLIER, drill));
         }
     }
 

@@ -78,7 +78,8 @@ class H2WorkshopTest {
         String before = workshop.view().contentDigest();
         reopen();
         assertThat(workshop.view().contentDigest()).isEqualTo(before);
-        assertThat(workshop.view().find(Kit.TYPE, id).orElseThrow().value().title()).isEqualTo("Rope-walk");
+        assertThat(workshop.view().find(Kit.TYPE, id).orElseThrow().value().title())
+                .isEqualTo("Rope-walk");
         assertThat(workshop.view().balance(BAG, RED)).isEqualTo(new Balance(200, 100, 0));
         assertThat(workshop.blob(blob.hash()).orElseThrow()).containsExactly(1, 2, 3);
         assertThat(workshop.check().problems()).isEmpty();
@@ -99,7 +100,8 @@ class H2WorkshopTest {
         workshop.apply(ChangeSet.named("a").post(movement).build()).orThrow();
         workshop.apply(ChangeSet.named("a").post(movement).build()).orThrow();
         var other = LedgerAction.Movement.of(id, RED, Spot.SUPPLIER, BAG, Amount.counted(6), "bought");
-        assertThat(code(workshop.apply(ChangeSet.named("a").post(other).build()))).isEqualTo("id-reused");
+        assertThat(code(workshop.apply(ChangeSet.named("a").post(other).build())))
+                .isEqualTo("id-reused");
         assertThat(workshop.view().balance(BAG, RED).count()).isEqualTo(5);
     }
 
@@ -146,10 +148,13 @@ class H2WorkshopTest {
         move(Spot.SUPPLIER, BAG, 10).orThrow();
         UUID id = UUID.randomUUID();
         var tooMany = new Reservation(RED, 11, Reservation.FOR_PIECE, UUID.randomUUID(), Optional.empty());
-        assertThat(code(workshop.apply(ChangeSet.named("r").create(Reservation.TYPE, id, tooMany).build())))
+        assertThat(code(workshop.apply(ChangeSet.named("r")
+                        .create(Reservation.TYPE, id, tooMany)
+                        .build())))
                 .isEqualTo("not-available");
         var eight = new Reservation(RED, 8, Reservation.FOR_PIECE, UUID.randomUUID(), Optional.empty());
-        workshop.apply(ChangeSet.named("r").create(Reservation.TYPE, id, eight).build()).orThrow();
+        workshop.apply(ChangeSet.named("r").create(Reservation.TYPE, id, eight).build())
+                .orThrow();
         assertThat(code(move(BAG, CANVAS, 3))).isEqualTo("reserved");
         move(BAG, Spot.LOST, 3).orThrow();
         assertThat(workshop.view().available(RED)).isEqualTo(-1);
@@ -160,14 +165,21 @@ class H2WorkshopTest {
     void pinsAndTakesBackExactly_whenCounted() {
         move(Spot.SUPPLIER, BAG, 100).orThrow();
         workshop.apply(ChangeSet.named("some")
-                        .post(LedgerAction.Movement.of(UUID.randomUUID(), RED, Spot.SUPPLIER, BAG, Amount.unknown(), "gift"))
+                        .post(LedgerAction.Movement.of(
+                                UUID.randomUUID(), RED, Spot.SUPPLIER, BAG, Amount.unknown(), "gift"))
                         .build())
                 .orThrow();
         Balance before = workshop.view().balance(BAG, RED);
         assertThat(before.uncounted()).isEqualTo(1);
         workshop.apply(ChangeSet.named("count")
                         .post(new LedgerAction.Stocktake(
-                                UUID.randomUUID(), RED, BAG, Amount.rough(130, 3), "counted", Optional.empty(), Optional.empty()))
+                                UUID.randomUUID(),
+                                RED,
+                                BAG,
+                                Amount.rough(130, 3),
+                                "counted",
+                                Optional.empty(),
+                                Optional.empty()))
                         .build())
                 .orThrow();
         assertThat(workshop.view().balance(BAG, RED)).isEqualTo(new Balance(130, 9, 0));
@@ -203,17 +215,22 @@ class H2WorkshopTest {
     @Test
     void restoresABackup_andLeavesNothing_whenItIsDamaged() throws Exception {
         move(Spot.SUPPLIER, BAG, 10).orThrow();
-        workshop.apply(ChangeSet.named("k").blob(Blob.of("image/png", new byte[] {1, 2})).build()).orThrow();
+        workshop.apply(ChangeSet.named("k")
+                        .blob(Blob.of("image/png", new byte[] {1, 2}))
+                        .build())
+                .orThrow();
         Path backup = temp.resolve("b.zip");
         workshop.backup(backup).orThrow();
         workshops.restore(backup, temp.resolve("r")).orThrow();
         try (Workshop restored = workshops.open(temp.resolve("r")).orThrow()) {
-            assertThat(restored.view().contentDigest()).isEqualTo(workshop.view().contentDigest());
+            assertThat(restored.view().contentDigest())
+                    .isEqualTo(workshop.view().contentDigest());
         }
         byte[] bytes = Files.readAllBytes(backup);
         bytes[bytes.length / 2] ^= 1;
         Files.write(temp.resolve("bad.zip"), bytes);
-        assertThat(code(workshops.restore(temp.resolve("bad.zip"), temp.resolve("r2")))).isIn("damaged", "not-a-backup");
+        assertThat(code(workshops.restore(temp.resolve("bad.zip"), temp.resolve("r2"))))
+                .isIn("damaged", "not-a-backup");
         assertThat(temp.resolve("r2")).doesNotExist();
         assertThat(code(workshops.restore(backup, temp.resolve("r")))).isEqualTo("not-empty");
     }

@@ -49,8 +49,12 @@ class HostileBackupTest {
                             .create(Kit.TYPE, UUID.randomUUID(), Kit.titled("Rope-walk"))
                             .blob(Blob.of("image/png", new byte[] {1, 2, 3}))
                             .post(LedgerAction.Movement.of(
-                                    UUID.randomUUID(), LedgerWork.DRILLS.get(0), Spot.SUPPLIER, LedgerWork.SPOTS.get(0),
-                                    Amount.counted(20), "bought"))
+                                    UUID.randomUUID(),
+                                    LedgerWork.DRILLS.get(0),
+                                    Spot.SUPPLIER,
+                                    LedgerWork.SPOTS.get(0),
+                                    Amount.counted(20),
+                                    "bought"))
                             .build())
                     .orThrow();
             digest = workshop.view().contentDigest();
@@ -70,12 +74,14 @@ class HostileBackupTest {
     }
 
     private BackupManifest manifest() {
-        return codec.fromJson(codec.parse(new String(parts.get(BackupManifest.NAME), StandardCharsets.UTF_8)), BackupManifest.class);
+        return codec.fromJson(
+                codec.parse(new String(parts.get(BackupManifest.NAME), StandardCharsets.UTF_8)), BackupManifest.class);
     }
 
     private void manifest(UnaryOperator<List<BackupManifest.Part>> change) {
         BackupManifest old = manifest();
-        var changed = new BackupManifest(old.format(), old.version(), old.schema(), change.apply(new ArrayList<>(old.parts())));
+        var changed = new BackupManifest(
+                old.format(), old.version(), old.schema(), change.apply(new ArrayList<>(old.parts())));
         parts.put(BackupManifest.NAME, codec.compact(codec.toJson(changed)).getBytes(StandardCharsets.UTF_8));
     }
 
@@ -117,14 +123,16 @@ class HostileBackupTest {
     @Test
     void restoresWhatIsWhole_andHoldsWhatAnyoneCanRead() throws IOException {
         assertThat(parts).containsKeys("README.txt", "workshop.json", "database/" + Database.FILE, "manifest.json");
-        assertThat(new String(parts.get("workshop.json"), StandardCharsets.UTF_8)).contains("Rope-walk");
+        assertThat(new String(parts.get("workshop.json"), StandardCharsets.UTF_8))
+                .contains("Rope-walk");
         assertThat(restored(zip())).isEqualTo("ok");
     }
 
     @Test
     void refusesPathsThatLeadElsewhere() throws IOException {
         byte[] bytes = {1};
-        for (String name : List.of("../outside", "pictures/../../outside", "/elsewhere/outside", "pictures/..\\outside", "other")) {
+        for (String name : List.of(
+                "../outside", "pictures/../../outside", "/elsewhere/outside", "pictures/..\\outside", "other")) {
             Map<String, byte[]> before = new LinkedHashMap<>(parts);
             parts.put(name, bytes);
             manifest(list -> {
@@ -162,7 +170,9 @@ class HostileBackupTest {
     void refusesWhatIsCutShort_changedOrMissing() throws IOException {
         byte[] good = zip();
         for (int length : List.of(0, 10, good.length / 2, good.length - 1)) {
-            assertThat(restored(Arrays.copyOf(good, length))).as("%d bytes", length).isIn("damaged", "not-a-backup");
+            assertThat(restored(Arrays.copyOf(good, length)))
+                    .as("%d bytes", length)
+                    .isIn("damaged", "not-a-backup");
         }
         Map<String, byte[]> before = new LinkedHashMap<>(parts);
         for (String name : before.keySet()) {
@@ -194,7 +204,8 @@ class HostileBackupTest {
         var newer = new BackupManifest(old.format(), old.version() + 1, old.schema(), old.parts());
         parts.put(BackupManifest.NAME, codec.compact(codec.toJson(newer)).getBytes(StandardCharsets.UTF_8));
         assertThat(restored(zip())).isEqualTo("newer");
-        assertThat(code(workshops.restore(temp.resolve("nowhere.zip"), temp.resolve("r")))).isEqualTo("not-a-backup");
+        assertThat(code(workshops.restore(temp.resolve("nowhere.zip"), temp.resolve("r"))))
+                .isEqualTo("not-a-backup");
     }
 
     @Test
@@ -202,7 +213,8 @@ class HostileBackupTest {
         String url = "jdbc:h2:file:" + temp.resolve("w").resolve("glintery").toAbsolutePath();
         try (var connection = DriverManager.getConnection(url, "sa", "");
                 var statement = connection.createStatement()) {
-            assertThat(statement.executeUpdate("update meta set content = '99' where name = 'schema'")).isEqualTo(1);
+            assertThat(statement.executeUpdate("update meta set content = '99' where name = 'schema'"))
+                    .isEqualTo(1);
         }
         assertThat(code(workshops.open(temp.resolve("w")))).isEqualTo("newer");
         try (var files = Files.list(temp.resolve("w"))) {

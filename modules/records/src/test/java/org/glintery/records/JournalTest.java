@@ -60,7 +60,10 @@ class JournalTest {
 
     private static void work(Workshop workshop, DayClock clock) {
         UUID kit = new UUID(1, 1);
-        workshop.apply(ChangeSet.named("Shelve").create(Kit.TYPE, kit, Kit.titled("Ferry")).build()).orThrow();
+        workshop.apply(ChangeSet.named("Shelve")
+                        .create(Kit.TYPE, kit, Kit.titled("Ferry"))
+                        .build())
+                .orThrow();
         var old = workshop.view().find(Kit.TYPE, kit).orElseThrow();
         workshop.apply(ChangeSet.named("Rename")
                         .replace(Kit.TYPE, old, Kit.titled("Ferry Slip"))
@@ -78,7 +81,10 @@ class JournalTest {
                                 Optional.empty()))
                         .build())
                 .orThrow();
-        workshop.apply(ChangeSet.named("Let go").remove(Kit.TYPE.ref(new UUID(1, 2))).build()).orThrow();
+        workshop.apply(ChangeSet.named("Let go")
+                        .remove(Kit.TYPE.ref(new UUID(1, 2)))
+                        .build())
+                .orThrow();
         var more = new LedgerWork(7);
         while (more.actions() < 200) {
             workshop.apply(more.next(clock.day()));
@@ -99,14 +105,18 @@ class JournalTest {
             Path folder = left(earlier, "left");
             for (int time = 0; time < 2; time++) {
                 try (Workshop again = workshops.open(folder).orThrow()) {
-                    assertThat(again.view().contentDigest()).isEqualTo(workshop.view().contentDigest());
-                    assertThat(again.view().revision()).isEqualTo(workshop.view().revision());
+                    assertThat(again.view().contentDigest())
+                            .isEqualTo(workshop.view().contentDigest());
+                    assertThat(again.view().revision())
+                            .isEqualTo(workshop.view().revision());
                     assertThat(entries(again)).isEqualTo(entries(workshop)).isNotEmpty();
                     assertThat(again.history(1_000)).isEqualTo(workshop.history(1_000));
                     assertThat(again.undoable()).isEqualTo(workshop.undoable());
                     assertThat(again.check().problems()).isEmpty();
                 }
-                assertThat(Files.size(folder.resolve(Journal.FILE))).as("once closed in order").isZero();
+                assertThat(Files.size(folder.resolve(Journal.FILE)))
+                        .as("once closed in order")
+                        .isZero();
             }
         }
     }
@@ -127,7 +137,9 @@ class JournalTest {
             for (int i = 0; i < 3; i++) {
                 digests.add(workshop.view().contentDigest());
                 ends.add(Files.size(temp.resolve("w").resolve(Journal.FILE)));
-                workshop.apply(ChangeSet.named("Kit " + i).create(Kit.TYPE, new UUID(3, i), Kit.titled("Kit " + i)).build())
+                workshop.apply(ChangeSet.named("Kit " + i)
+                                .create(Kit.TYPE, new UUID(3, i), Kit.titled("Kit " + i))
+                                .build())
                         .orThrow();
             }
             folder = left(earlier, "left");

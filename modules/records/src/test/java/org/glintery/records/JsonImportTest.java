@@ -41,8 +41,12 @@ class JsonImportTest {
                             .blob(Blob.of("image/png", new byte[] {1, 2, 3}))
                             .blob(Blob.of("image/jpeg", new byte[] {4, 5}))
                             .post(LedgerAction.Movement.of(
-                                    new UUID(1, 1), LedgerWork.DRILLS.get(0), Spot.SUPPLIER, LedgerWork.SPOTS.get(0),
-                                    Amount.counted(20), "bought"))
+                                    new UUID(1, 1),
+                                    LedgerWork.DRILLS.get(0),
+                                    Spot.SUPPLIER,
+                                    LedgerWork.SPOTS.get(0),
+                                    Amount.counted(20),
+                                    "bought"))
                             .build())
                     .orThrow();
             source.undo().orThrow();
@@ -80,22 +84,33 @@ class JsonImportTest {
     @Test
     void refusesWhatIsNotWholeOrNotAnExport() throws IOException {
         for (int length : List.of(0, 1, good.length() / 3, good.length() / 2, good.length() - 3)) {
-            assertThat(imported(good.substring(0, length))).as("%d characters", length).isEqualTo("unreadable");
+            assertThat(imported(good.substring(0, length)))
+                    .as("%d characters", length)
+                    .isEqualTo("unreadable");
         }
         for (String text : List.of("[]", "{}", "null", "{\"format\":\"other\",\"version\":1}", good + good)) {
-            assertThat(imported(text)).as(text.substring(0, Math.min(40, text.length()))).isEqualTo("unreadable");
+            assertThat(imported(text))
+                    .as(text.substring(0, Math.min(40, text.length())))
+                    .isEqualTo("unreadable");
         }
     }
 
     @Test
     void refusesPartsThatCannotBe_andBringsNothing() throws IOException {
         String hash = Blob.hash(new byte[] {1, 2, 3});
-        assertThat(good).contains(hash).contains("\"AQID\"").contains("\"sides\"").contains("\"Rope-walk\"");
+        assertThat(good)
+                .contains(hash)
+                .contains("\"AQID\"")
+                .contains("\"sides\"")
+                .contains("\"Rope-walk\"");
         assertThat(imported(good.replace(hash, "0".repeat(64)))).isEqualTo("malformed");
         assertThat(imported(good.replace("\"AQID\"", "\"A!!\""))).isEqualTo("unreadable");
-        assertThat(imported(good.replace("\"version\" : 1,", "\"version\" : 2,"))).isEqualTo("newer");
-        assertThat(imported(good.replaceFirst("\"typeVersion\" : 1", "\"typeVersion\" : 1.5"))).isEqualTo("unreadable");
-        assertThat(imported(good.replaceFirst("\"from\" : \"supplier\"", "\"from\" : \"" + LedgerWork.SPOTS.get(4) + "\"")))
+        assertThat(imported(good.replace("\"version\" : 1,", "\"version\" : 2,")))
+                .isEqualTo("newer");
+        assertThat(imported(good.replaceFirst("\"typeVersion\" : 1", "\"typeVersion\" : 1.5")))
+                .isEqualTo("unreadable");
+        assertThat(imported(
+                        good.replaceFirst("\"from\" : \"supplier\"", "\"from\" : \"" + LedgerWork.SPOTS.get(4) + "\"")))
                 .isEqualTo("not-enough");
         assertThat(imported(good.replaceFirst("\"fromVariance\" : -?[0-9]+", "\"fromVariance\" : -9000000000")))
                 .isIn("malformed", "overflow");

@@ -32,8 +32,17 @@ import org.junit.jupiter.params.provider.EnumSource;
 class LedgerWorkTest {
     private static final long SEED = 20260301;
     private static final Set<String> EXPECTED_REFUSALS = Set.of(
-            "not-enough", "id-reused", "same-spot", "nothing-to-move", "not-inside", "amount-needed",
-            "unknown-movement", "already-reversed", "reserved", "not-available", "change-repeated");
+            "not-enough",
+            "id-reused",
+            "same-spot",
+            "nothing-to-move",
+            "not-inside",
+            "amount-needed",
+            "unknown-movement",
+            "already-reversed",
+            "reserved",
+            "not-available",
+            "change-repeated");
 
     @TempDir
     Path temp;
@@ -58,7 +67,9 @@ class LedgerWorkTest {
         } finally {
             workshop.close();
         }
-        assertThat(outcomes.keySet()).as("what happened, with seed %d: %s", SEED, outcomes).containsAll(EXPECTED_REFUSALS);
+        assertThat(outcomes.keySet())
+                .as("what happened, with seed %d: %s", SEED, outcomes)
+                .containsAll(EXPECTED_REFUSALS);
         assertThat(outcomes.get("undone")).isGreaterThan(100);
         assertThat(outcomes.get("redone")).isGreaterThan(50);
         assertThat(outcomes.get("ok")).isGreaterThan(1_000);
@@ -86,7 +97,9 @@ class LedgerWorkTest {
     }
 
     private void same(String done, Set<String> expected, Result<Applied> got, LedgerWork work) {
-        String code = got instanceof Result.Refused<Applied> refused ? refused.refusal().code() : done;
+        String code = got instanceof Result.Refused<Applied> refused
+                ? refused.refusal().code()
+                : done;
         outcomes.merge(code, 1, Integer::sum);
         assertThat(expected.isEmpty() ? Set.of(done) : expected)
                 .as("seed %d, after %d actions", SEED, work.actions())
@@ -133,7 +146,10 @@ class LedgerWorkTest {
 
         private static Operation copy(LedgerAction.Movement of, boolean turned) {
             return new Operation.Post(LedgerAction.Movement.of(
-                    turned ? of.id() : new UUID(of.id().getMostSignificantBits(), ~of.id().getLeastSignificantBits()),
+                    turned
+                            ? of.id()
+                            : new UUID(
+                                    of.id().getMostSignificantBits(), ~of.id().getLeastSignificantBits()),
                     of.drill(),
                     turned ? of.to() : of.from(),
                     turned ? of.from() : of.to(),

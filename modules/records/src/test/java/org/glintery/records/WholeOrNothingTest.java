@@ -85,7 +85,10 @@ class WholeOrNothingTest {
 
     @Test
     void leavesEverythingAsItWas_whenAFaultComesBeforeAnyStep() {
-        workshop.apply(ChangeSet.named("first").create(Kit.TYPE, ID, Kit.titled("Ferry")).build()).orThrow();
+        workshop.apply(ChangeSet.named("first")
+                        .create(Kit.TYPE, ID, Kit.titled("Ferry"))
+                        .build())
+                .orThrow();
         String before = workshop.view().contentDigest();
         int steps = mixed().operations().size();
         for (faultAt = 0; faultAt < steps; faultAt++) {
@@ -101,17 +104,29 @@ class WholeOrNothingTest {
 
     @Test
     void refusesAChangeThatWasMadeBefore_andOneComputedFromSomethingOlder() {
-        var change = ChangeSet.named("first").create(Kit.TYPE, ID, Kit.titled("Ferry")).build();
+        var change = ChangeSet.named("first")
+                .create(Kit.TYPE, ID, Kit.titled("Ferry"))
+                .build();
         workshop.apply(change).orThrow();
         assertThat(code(workshop.apply(change))).isEqualTo("change-repeated");
         Stored<Kit> seen = workshop.view().find(Kit.TYPE, ID).orElseThrow();
-        workshop.apply(ChangeSet.named("b").replace(Kit.TYPE, seen, Kit.titled("B")).build()).orThrow();
-        assertThat(code(workshop.apply(ChangeSet.named("c").replace(Kit.TYPE, seen, Kit.titled("C")).build())))
+        workshop.apply(ChangeSet.named("b")
+                        .replace(Kit.TYPE, seen, Kit.titled("B"))
+                        .build())
+                .orThrow();
+        assertThat(code(workshop.apply(ChangeSet.named("c")
+                        .replace(Kit.TYPE, seen, Kit.titled("C"))
+                        .build())))
                 .isEqualTo("out-of-date");
         assertThat(workshop.view().find(Kit.TYPE, ID).orElseThrow().version()).isEqualTo(2);
         workshop.apply(ChangeSet.named("d").remove(Kit.TYPE.ref(ID)).build()).orThrow();
-        workshop.apply(ChangeSet.named("e").create(Kit.TYPE, ID, Kit.titled("E")).build()).orThrow();
-        assertThat(code(workshop.apply(ChangeSet.named("f").replace(Kit.TYPE, seen, Kit.titled("F")).build())))
+        workshop.apply(ChangeSet.named("e")
+                        .create(Kit.TYPE, ID, Kit.titled("E"))
+                        .build())
+                .orThrow();
+        assertThat(code(workshop.apply(ChangeSet.named("f")
+                        .replace(Kit.TYPE, seen, Kit.titled("F"))
+                        .build())))
                 .as("a document that was removed and made anew is not the one that was seen")
                 .isEqualTo("out-of-date");
     }
@@ -119,9 +134,13 @@ class WholeOrNothingTest {
     @Test
     void refusesADocumentOfMoreThanAMebibyte() {
         String half = "x".repeat(PreparedBodyLimit.HALF);
-        assertThat(code(workshop.apply(ChangeSet.named("a").put(NOTE, ID, new Note(half, new Inner(""))).build())))
+        assertThat(code(workshop.apply(ChangeSet.named("a")
+                        .put(NOTE, ID, new Note(half, new Inner("")))
+                        .build())))
                 .isEqualTo("ok");
-        assertThat(code(workshop.apply(ChangeSet.named("a").put(NOTE, ID, new Note(half + half, new Inner(""))).build())))
+        assertThat(code(workshop.apply(ChangeSet.named("a")
+                        .put(NOTE, ID, new Note(half + half, new Inner("")))
+                        .build())))
                 .isEqualTo("too-large");
     }
 
@@ -132,23 +151,41 @@ class WholeOrNothingTest {
     @Test
     void keepsFieldsItDoesNotKnow_alsoWhenTheBodyIsRaisedToANewerVersion() {
         Json.Obj inner = Json.EMPTY.with("word", new Json.Text("in")).with("hue", Json.Num.of(7));
-        Json.Obj body = Json.EMPTY.with("text", new Json.Text("out")).with("inner", inner).with("extra", new Json.Flag(true));
+        Json.Obj body = Json.EMPTY
+                .with("text", new Json.Text("out"))
+                .with("inner", inner)
+                .with("extra", new Json.Flag(true));
         var raw = new Operation.PutRaw(new RawDocument(NOTE.ref(ID), 1, body));
         workshop.apply(ChangeSet.named("raw").add(raw).build()).orThrow();
-        workshop.apply(ChangeSet.named("put").put(NOTE, ID, new Note("new", new Inner("newer"))).build()).orThrow();
-        assertThat(body()).isEqualTo(body.with("text", new Json.Text("new")).with("inner", inner.with("word", new Json.Text("newer"))));
+        workshop.apply(ChangeSet.named("put")
+                        .put(NOTE, ID, new Note("new", new Inner("newer")))
+                        .build())
+                .orThrow();
+        assertThat(body())
+                .isEqualTo(body.with("text", new Json.Text("new"))
+                        .with("inner", inner.with("word", new Json.Text("newer"))));
         assertThat(workshop.view().find(NOTE_2, ID).orElseThrow().value())
                 .isEqualTo(new LongerNote("new", new Inner("newer")));
-        workshop.apply(ChangeSet.named("two").put(NOTE_2, ID, new LongerNote("t", new Inner("i"))).build()).orThrow();
+        workshop.apply(ChangeSet.named("two")
+                        .put(NOTE_2, ID, new LongerNote("t", new Inner("i")))
+                        .build())
+                .orThrow();
         assertThat(body().fields()).containsOnlyKeys("title", "inner", "extra");
         assertThat(((Json.Obj) body().get("inner").orElseThrow()).fields()).containsEntry("hue", Json.Num.of(7));
         assertThat(workshop.view().find(NOTE_2, ID).orElseThrow().readOnly()).isFalse();
-        assertThat(code(workshop.apply(ChangeSet.named("old").put(NOTE, ID, new Note("old", new Inner(""))).build())))
+        assertThat(code(workshop.apply(ChangeSet.named("old")
+                        .put(NOTE, ID, new Note("old", new Inner("")))
+                        .build())))
                 .isEqualTo("newer");
     }
 
     private Json.Obj body() {
-        return workshop.view().documents().filter(d -> d.ref().equals(NOTE.ref(ID))).findFirst().orElseThrow().body();
+        return workshop.view()
+                .documents()
+                .filter(d -> d.ref().equals(NOTE.ref(ID)))
+                .findFirst()
+                .orElseThrow()
+                .body();
     }
 
     @Test
@@ -174,7 +211,9 @@ class WholeOrNothingTest {
     void makesChangesInTheOrderTheyWereHandedOver() {
         List<CompletableFuture<Result<Applied>>> handed = new ArrayList<>();
         for (int i = 0; i < 200; i++) {
-            handed.add(workshop.submit(ChangeSet.named("n").put(NOTE, ID, new Note("n" + i, new Inner(""))).build())
+            handed.add(workshop.submit(ChangeSet.named("n")
+                            .put(NOTE, ID, new Note("n" + i, new Inner("")))
+                            .build())
                     .toCompletableFuture());
         }
         for (int i = 0; i < 200; i++) {

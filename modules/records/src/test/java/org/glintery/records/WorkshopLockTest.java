@@ -50,7 +50,8 @@ class WorkshopLockTest {
         try (Workshop workshop = workshops.create(temp.resolve("w")).orThrow()) {
             assertThat(tryFromAnotherProcess()).isEqualTo(7);
             assertThat(code(workshops.open(temp.resolve("w")))).isEqualTo("in-use");
-            assertThat(code(workshops.open(temp.resolve("w").resolve("..").resolve("w")))).isEqualTo("in-use");
+            assertThat(code(workshops.open(temp.resolve("w").resolve("..").resolve("w"))))
+                    .isEqualTo("in-use");
             assertThat(tryFromAnotherProcess()).isEqualTo(7);
             assertThat(workshop.view().revision()).isZero();
         }

@@ -85,7 +85,8 @@ final class Screen {
             // the pane, not the frame: a printed frame gets a border that no window manager shows
             JRootPane window = SwingUtilities.getRootPane(
                     ((RootPaneContainer) WindowManager.getDefault().getMainWindow()).getContentPane());
-            double scale = window.getGraphicsConfiguration().getDefaultTransform().getScaleX();
+            double scale =
+                    window.getGraphicsConfiguration().getDefaultTransform().getScaleX();
             BufferedImage shot = new BufferedImage(
                     (int) (window.getWidth() * scale), (int) (window.getHeight() * scale), BufferedImage.TYPE_INT_RGB);
             Graphics2D g = shot.createGraphics();

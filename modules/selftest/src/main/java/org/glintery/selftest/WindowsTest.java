@@ -37,11 +37,13 @@ import org.openide.windows.WindowManager;
 class WindowsTest {
     private static final int PLAIN_GROUND_COLOURS = 12;
     private Desk desk;
-    private final Path shots = SelfTestRun.folder().resolve(System.getProperty("glintery.selftest.name", "screenshots"));
+    private final Path shots =
+            SelfTestRun.folder().resolve(System.getProperty("glintery.selftest.name", "screenshots"));
 
     @BeforeEach
     void waitForTheDemo() {
-        Screen.until("the demo workshop to be open", () -> OpenDesk.get().current().isPresent());
+        Screen.until(
+                "the demo workshop to be open", () -> OpenDesk.get().current().isPresent());
         desk = OpenDesk.get().current().orElseThrow();
         assertThat(desk.view().all(Piece.TYPE)).as("pieces of the demo").hasSizeGreaterThanOrEqualTo(30);
     }
@@ -61,8 +63,12 @@ class WindowsTest {
                     window.requestActive();
                     return null;
                 });
-                Screen.until(id + " to show", () -> WindowManager.getDefault().findTopComponent(id).isShowing());
-                assertThat(Screen.shoot(shots, look + "-" + id)).as("colours on " + id).isGreaterThan(PLAIN_GROUND_COLOURS);
+                Screen.until(
+                        id + " to show",
+                        () -> WindowManager.getDefault().findTopComponent(id).isShowing());
+                assertThat(Screen.shoot(shots, look + "-" + id))
+                        .as("colours on " + id)
+                        .isGreaterThan(PLAIN_GROUND_COLOURS);
             }
         }
         switchTo(false);
@@ -89,7 +95,9 @@ class WindowsTest {
             return null;
         });
         Screen.settle();
-        JTabbedPane tabs = Screen.onEventThread(() -> Screen.all(TopComponent.getRegistry().getActivated(), JTabbedPane.class).get(0));
+        JTabbedPane tabs =
+                Screen.onEventThread(() -> Screen.all(TopComponent.getRegistry().getActivated(), JTabbedPane.class)
+                        .get(0));
         int count = Screen.onEventThread(tabs::getTabCount);
         for (int i = 0; i < count; i++) {
             int index = i;
@@ -114,7 +122,8 @@ class WindowsTest {
         });
         Screen.until("rows on the shelves", () -> rows(shelves) > 0);
         int before = Screen.onEventThread(() -> rows(shelves));
-        JTextField search = Screen.onEventThread(() -> Screen.all(shelves, JTextField.class).get(0));
+        JTextField search =
+                Screen.onEventThread(() -> Screen.all(shelves, JTextField.class).get(0));
         int found = Screen.onEventThread(() -> {
             search.setText(title);
             return rows(shelves);
@@ -155,7 +164,8 @@ class WindowsTest {
     private static List<String> ourWindows() {
         List<String> ids = new ArrayList<>();
         for (FileObject file : FileUtil.getConfigFile("Windows2/Components").getChildren()) {
-            TopComponent window = Screen.onEventThread(() -> WindowManager.getDefault().findTopComponent(file.getName()));
+            TopComponent window =
+                    Screen.onEventThread(() -> WindowManager.getDefault().findTopComponent(file.getName()));
             if (window != null && window.getClass().getName().startsWith("org.glintery.")) {
                 ids.add(file.getName());
             }

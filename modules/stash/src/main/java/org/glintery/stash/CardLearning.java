@@ -95,8 +95,7 @@ final class CardLearning {
     }
 
     private static CardEntry normal(CardEntry entry) {
-        return new CardEntry(
-                entry.name(), entry.hex().map(hex -> hex.toLowerCase(Locale.ROOT)), entry.rough());
+        return new CardEntry(entry.name(), entry.hex().map(hex -> hex.toLowerCase(Locale.ROOT)), entry.rough());
     }
 
     private static Map<String, CardEntry> entries(Optional<Stored<ColourCard>> stored) {
@@ -104,11 +103,13 @@ final class CardLearning {
     }
 
     private static void put(
-            ChangeSet.Builder change, String card, Optional<Stored<ColourCard>> stored, Map<String, CardEntry> entries) {
+            ChangeSet.Builder change,
+            String card,
+            Optional<Stored<ColourCard>> stored,
+            Map<String, CardEntry> entries) {
         if (stored.isPresent()) {
             ColourCard old = stored.get().value();
-            change.replace(
-                    ColourCard.TYPE, stored.get(), new ColourCard(old.name(), old.title(), entries, old.same()));
+            change.replace(ColourCard.TYPE, stored.get(), new ColourCard(old.name(), old.title(), entries, old.same()));
         } else {
             String title = card.equals(ColourCard.OWN) ? "My own" : card;
             change.create(ColourCard.TYPE, ColourCard.idOf(card), new ColourCard(card, title, entries, List.of()));

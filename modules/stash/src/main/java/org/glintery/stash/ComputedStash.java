@@ -77,8 +77,7 @@ public final class ComputedStash implements Stash {
     }
 
     @Override
-    public Result<ChangeSet> stocktake(
-            View view, Spot spot, Drill drill, Amount amount, Optional<About> happenedOn) {
+    public Result<ChangeSet> stocktake(View view, Spot spot, Drill drill, Amount amount, Optional<About> happenedOn) {
         return new DrillMoves(view).stocktake(spot, drill, amount, happenedOn);
     }
 

@@ -64,8 +64,7 @@ final class DrillMoves {
         }
         ChangeSet.Builder change = ChangeSet.named("Count " + drill.code() + " in " + words(spot));
         new CardLearning(view).used(List.of(drill)).into(change);
-        change.post(new Stocktake(
-                UUID.randomUUID(), drill, spot, amount, "counted", happenedOn, Optional.empty()));
+        change.post(new Stocktake(UUID.randomUUID(), drill, spot, amount, "counted", happenedOn, Optional.empty()));
         return Result.ok(change.build());
     }
 
@@ -103,22 +102,25 @@ final class DrillMoves {
         }
         return refused(
                 "not-enough",
-                "There are " + there.words() + " of " + request.drill().code() + " in " + words(request.from()) + ", and "
-                        + wanted + " were asked for. Nothing was moved.");
+                "There are " + there.words() + " of " + request.drill().code() + " in " + words(request.from())
+                        + ", and " + wanted + " were asked for. Nothing was moved.");
     }
 
     /** What the piece has set aside becomes less by what goes onto its canvas. */
     private void release(ChangeSet.Builder change, MoveRequest request) {
         if (request.to() instanceof Spot.OnCanvas canvas && request.amount().known()) {
             PieceReservations reservations = new PieceReservations(view, canvas.piece());
-            long left = reservations.of(request.drill()) - request.amount().count().orElseThrow();
+            long left =
+                    reservations.of(request.drill()) - request.amount().count().orElseThrow();
             reservations.set(change, request.drill(), Math.max(0, left));
         }
     }
 
     /** A person who takes more than is booked is believed: the rest was there, so it is found. */
     private void makeUp(ChangeSet.Builder change, MoveRequest request) {
-        if (!request.believed() || request.from().isBoundary() || !request.amount().known()) {
+        if (!request.believed()
+                || request.from().isBoundary()
+                || !request.amount().known()) {
             return;
         }
         Balance booked = view.balance(request.from(), request.drill());

@@ -33,7 +33,8 @@ final class KitShelving {
         }
         if (view.find(Kit.TYPE, kit.id()).isPresent()) {
             return Result.refused(
-                    "already-there", "The kit " + kit.kit().title() + " is in the workshop already. Nothing was changed.");
+                    "already-there",
+                    "The kit " + kit.kit().title() + " is in the workshop already. Nothing was changed.");
         }
         ChangeSet.Builder change = ChangeSet.named("Shelve " + kit.kit().title());
         change.create(Kit.TYPE, kit.id(), kit.kit());
@@ -88,8 +89,10 @@ final class KitShelving {
     private List<String> warnings(NewPiece piece) {
         List<String> warnings = new ArrayList<>(LegendCheck.warnings(piece.legend()));
         String title = piece.piece().title().strip();
-        if (view.all(Piece.TYPE).stream().anyMatch(p -> p.value().title().strip().equalsIgnoreCase(title))) {
-            warnings.add("Another piece is called " + title + " too. Give one of them a title of its own to tell them apart.");
+        if (view.all(Piece.TYPE).stream()
+                .anyMatch(p -> p.value().title().strip().equalsIgnoreCase(title))) {
+            warnings.add("Another piece is called " + title
+                    + " too. Give one of them a title of its own to tell them apart.");
         }
         return warnings;
     }

@@ -65,8 +65,8 @@ final class LegendCheck {
     private static Refusal outOfRange(int index, LegendLine line) {
         return new Refusal(
                 "out-of-range",
-                "Line " + (index + 1) + " (" + line.symbol() + " " + line.drill().code()
-                        + ") has an amount that can't be right. Nothing was saved.");
+                "Line " + (index + 1) + " (" + line.symbol() + " "
+                        + line.drill().code() + ") has an amount that can't be right. Nothing was saved.");
     }
 
     private static String listed(List<Integer> numbers) {

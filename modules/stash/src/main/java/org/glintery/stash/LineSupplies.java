@@ -48,8 +48,8 @@ final class LineSupplies {
         long atHand = Math.max(0, view.inTheHouse(drill) - forOthers - RepairPackets.held(view, drill));
         boolean uncounted = view.whereabouts(drill).entrySet().stream()
                 .anyMatch(at -> at.getKey().inTheHouse() && at.getValue().uncounted() > 0);
-        Optional<Long> missing = needed.map(n -> Math.max(0, n - laid.count() - atHand))
-                .filter(m -> m == 0 || !uncounted);
+        Optional<Long> missing =
+                needed.map(n -> Math.max(0, n - laid.count() - atHand)).filter(m -> m == 0 || !uncounted);
         return new LineSupply(index, line, laid, atHand, uncounted, missing);
     }
 

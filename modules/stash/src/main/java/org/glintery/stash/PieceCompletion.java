@@ -75,8 +75,8 @@ final class PieceCompletion {
             return;
         }
         change.require(new Precondition.BalanceAt(new Spot.OnCanvas(piece), drill, laid));
-        long takable = Math.min(
-                left, view.inTheHouse(drill) - reservedForOthers(drill) - RepairPackets.held(view, drill));
+        long takable =
+                Math.min(left, view.inTheHouse(drill) - reservedForOthers(drill) - RepairPackets.held(view, drill));
         for (Spot spot : sources(drill)) {
             Balance there = view.balance(spot, drill);
             long taken = Math.min(takable, there.count());

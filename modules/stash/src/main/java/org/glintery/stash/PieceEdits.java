@@ -41,7 +41,10 @@ final class PieceEdits {
 
     Result<ChangeSet> setStanding(UUID id, Standing standing, Optional<About> since) {
         return view.find(Piece.TYPE, id)
-                .map(old -> edit(id, old.value().with(standing, since), sentence(standing, old.value().title())))
+                .map(old -> edit(
+                        id,
+                        old.value().with(standing, since),
+                        sentence(standing, old.value().title())))
                 .orElseGet(PieceEdits::noPiece);
     }
 
@@ -89,7 +92,8 @@ final class PieceEdits {
         if (oldTitle.equals(newTitle)) {
             return;
         }
-        Optional<Stored<Bag>> bag = new PiecePlaces(view, id).kitBag()
+        Optional<Stored<Bag>> bag = new PiecePlaces(view, id)
+                .kitBag()
                 .map(spot -> ((Spot.InBag) spot).bag())
                 .flatMap(bagId -> view.find(Bag.TYPE, bagId))
                 .filter(stored -> stored.value().name().equals(oldTitle.strip()));

@@ -34,10 +34,11 @@ final class PiecePlaces {
     /** Pockets first, in symbol order, then the kit's bag. */
     List<Spot> holding(Drill drill) {
         Set<Spot> places = new LinkedHashSet<>();
-        KitUp.of(view, piece).ifPresent(kitUp -> kitUp.seats().stream()
-                .filter(seat -> seat.drill().equals(drill))
-                .map(KitUp.Seat::spot)
-                .forEach(places::add));
+        KitUp.of(view, piece)
+                .ifPresent(kitUp -> kitUp.seats().stream()
+                        .filter(seat -> seat.drill().equals(drill))
+                        .map(KitUp.Seat::spot)
+                        .forEach(places::add));
         places.addAll(kitBags());
         return List.copyOf(places);
     }
@@ -49,8 +50,10 @@ final class PiecePlaces {
     private static Map<UUID, List<Spot>> bagsByPiece(View view) {
         Map<UUID, List<Spot>> bags = new HashMap<>();
         for (Stored<Bag> bag : view.all(Bag.TYPE)) {
-            bag.value().ofPiece().ifPresent(piece -> bags.computeIfAbsent(piece, p -> new ArrayList<>())
-                    .add(new Spot.InBag(bag.id())));
+            bag.value()
+                    .ofPiece()
+                    .ifPresent(piece ->
+                            bags.computeIfAbsent(piece, p -> new ArrayList<>()).add(new Spot.InBag(bag.id())));
         }
         return bags;
     }

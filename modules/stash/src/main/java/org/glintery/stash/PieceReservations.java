@@ -62,7 +62,8 @@ public final class PieceReservations {
         Map<UUID, List<Stored<Reservation>>> index = new HashMap<>();
         for (Stored<Reservation> one : view.all(Reservation.TYPE)) {
             if (one.value().purpose().equals(Reservation.FOR_PIECE)) {
-                index.computeIfAbsent(one.value().forId(), id -> new ArrayList<>()).add(one);
+                index.computeIfAbsent(one.value().forId(), id -> new ArrayList<>())
+                        .add(one);
             }
         }
         return index;

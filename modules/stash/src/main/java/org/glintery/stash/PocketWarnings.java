@@ -30,13 +30,17 @@ final class PocketWarnings {
         String name = SpotNames.words(view, spot);
         long before = there.values().stream().mapToLong(Balance::count).sum();
         long after = before + request.amount().count().orElse(0L);
-        pocket.get().capacity().filter(capacity -> after > capacity).ifPresent(capacity -> warnings.add(
-                name + " takes about " + capacity + " drills and now holds " + after + "."));
+        pocket.get()
+                .capacity()
+                .filter(capacity -> after > capacity)
+                .ifPresent(capacity ->
+                        warnings.add(name + " takes about " + capacity + " drills and now holds " + after + "."));
         if (!pocket.get().mixed()) {
             there.keySet().stream()
                     .filter(drill -> !drill.equals(request.drill()))
                     .findFirst()
-                    .ifPresent(other -> warnings.add(name + " holds " + other.code() + " too and is not marked mixed."));
+                    .ifPresent(
+                            other -> warnings.add(name + " holds " + other.code() + " too and is not marked mixed."));
         }
         return warnings;
     }

@@ -17,7 +17,8 @@ final class SpotCheck {
         if (spot instanceof Spot.InPocket in && pocket(view, in).isEmpty()) {
             return gone("pocket");
         }
-        if (spot instanceof Spot.OnCanvas on && view.find(Piece.TYPE, on.piece()).isEmpty()) {
+        if (spot instanceof Spot.OnCanvas on
+                && view.find(Piece.TYPE, on.piece()).isEmpty()) {
             return gone("piece");
         }
         return Optional.empty();
@@ -31,6 +32,7 @@ final class SpotCheck {
     }
 
     private static Optional<Refusal> gone(String what) {
-        return Optional.of(new Refusal("no-spot", "That " + what + " is no longer in the workshop. Nothing was moved."));
+        return Optional.of(
+                new Refusal("no-spot", "That " + what + " is no longer in the workshop. Nothing was moved."));
     }
 }

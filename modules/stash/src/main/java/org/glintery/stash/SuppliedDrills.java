@@ -52,7 +52,6 @@ record SuppliedDrills(Basis basis, long count, long variance, boolean uncounted)
         } else if (other.count > 0 && other.basis != basis) {
             common = Basis.ROUGH;
         }
-        return new SuppliedDrills(
-                common, count + other.count, variance + other.variance, uncounted || other.uncounted);
+        return new SuppliedDrills(common, count + other.count, variance + other.variance, uncounted || other.uncounted);
     }
 }

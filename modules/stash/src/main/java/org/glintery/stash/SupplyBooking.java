@@ -29,8 +29,7 @@ import org.glintery.api.workshop.View;
  */
 final class SupplyBooking {
 
-    private static final Set<Standing> IN_THE_HOUSE =
-            Set.of(Standing.SHELVED, Standing.ON_THE_BENCH, Standing.RESTING);
+    private static final Set<Standing> IN_THE_HOUSE = Set.of(Standing.SHELVED, Standing.ON_THE_BENCH, Standing.RESTING);
 
     private final View view;
     private final UUID piece;
@@ -105,7 +104,11 @@ final class SupplyBooking {
             long taken = Math.min(left, view.balance(spot, drill).count());
             if (taken > 0) {
                 change.post(movement(
-                        drill, spot, Spot.LOST, Amount.counted(taken), "fewer came with " + title() + " than was told"));
+                        drill,
+                        spot,
+                        Spot.LOST,
+                        Amount.counted(taken),
+                        "fewer came with " + title() + " than was told"));
                 left -= taken;
             }
         }

@@ -55,7 +55,8 @@ class DrillMovesTest {
     private Spot pocket(int index, Optional<Long> capacity) {
         UUID id = UUID.randomUUID();
         Holder holder = Holder.grid("Case " + id, 1, 2, capacity);
-        shop.apply(Result.ok(ChangeSet.named("Add a case").create(Holder.TYPE, id, holder).build()));
+        shop.apply(Result.ok(
+                ChangeSet.named("Add a case").create(Holder.TYPE, id, holder).build()));
         return new Spot.InPocket(id, holder.pockets().get(index).id());
     }
 
@@ -127,8 +128,8 @@ class DrillMovesTest {
         shop.shelve("Rope-walk", silent("A", T1));
         Spot from = shop.bagNamed("Rope-walk");
         Spot to = shop.bag("b2", T1, 0);
-        MoveRequest request = new MoveRequest(
-                T1, Optional.empty(), from, to, Amount.unknown(), "tidying", Optional.empty(), false);
+        MoveRequest request =
+                new MoveRequest(T1, Optional.empty(), from, to, Amount.unknown(), "tidying", Optional.empty(), false);
         shop.apply(shop.stash().move(shop.view(), request));
 
         assertThat(shop.view().balance(from, T1)).isEqualTo(Balance.ZERO);

@@ -34,7 +34,8 @@ class DrillSearchTest {
         shop.shelve("Rope-walk", line("A", T1, 10, 20));
         shop.bag("leftovers", T1, 5);
         shop.apply(shop.stash()
-                .describe(shop.view(), "own", "T1", new CardEntry(Optional.of("Harbour mist"), Optional.empty(), false)));
+                .describe(
+                        shop.view(), "own", "T1", new CardEntry(Optional.of("Harbour mist"), Optional.empty(), false)));
 
         assertThat(shop.stash().find(shop.view(), "mist own")).singleElement().satisfies(known -> {
             assertThat(known.drill()).isEqualTo(T1);

@@ -61,8 +61,9 @@ class KitShelvingTest {
         NewKit kit = kit(UUID.randomUUID(), "Net loft", Standing.SHELVED, Optional.empty());
         shop.apply(shop.stash().shelve(shop.view(), kit));
 
-        assertThat(shop.view().all(Piece.TYPE)).singleElement().satisfies(piece -> assertThat(piece.value().kit())
-                .contains(kit.id()));
+        assertThat(shop.view().all(Piece.TYPE))
+                .singleElement()
+                .satisfies(piece -> assertThat(piece.value().kit()).contains(kit.id()));
     }
 
     @Test
@@ -85,8 +86,9 @@ class KitShelvingTest {
     @Test
     void takesTheBagSizeOfTheSource_whenItIsKnown() {
         Source source = new Source("Quay shop", 500);
-        shop.apply(Result.ok(
-                ChangeSet.named("Know a source").put(Source.TYPE, Source.idOf("Quay shop"), source).build()));
+        shop.apply(Result.ok(ChangeSet.named("Know a source")
+                .put(Source.TYPE, Source.idOf("Quay shop"), source)
+                .build()));
         shop.apply(shop.stash()
                 .shelve(
                         shop.view(),
@@ -124,8 +126,9 @@ class KitShelvingTest {
     @Test
     void booksNoDrills_whenOnlyTheBookIsKept() {
         Settings onlyBook = new Settings(Settings.Depth.ONLY_THE_BOOK, "EUR", false);
-        shop.apply(Result.ok(
-                ChangeSet.named("Choose").put(Settings.TYPE, Settings.ID, onlyBook).build()));
+        shop.apply(Result.ok(ChangeSet.named("Choose")
+                .put(Settings.TYPE, Settings.ID, onlyBook)
+                .build()));
         shop.shelve("Rope-walk", line("A", T1, 180, 200));
 
         assertThat(shop.view().spots()).isEmpty();
@@ -136,9 +139,7 @@ class KitShelvingTest {
     void booksDrillsOnArrival_whenTheKitIsOnlyOrdered() {
         UUID piece = UUID.randomUUID();
         shop.apply(shop.stash()
-                .shelve(
-                        shop.view(),
-                        kit(piece, "Crane", Standing.ORDERED, Optional.empty(), line("A", T1, 180, 200))));
+                .shelve(shop.view(), kit(piece, "Crane", Standing.ORDERED, Optional.empty(), line("A", T1, 180, 200))));
         assertThat(shop.view().inTheHouse(T1)).isZero();
 
         shop.apply(shop.stash().setStanding(shop.view(), piece, Standing.SHELVED, Optional.empty()));
@@ -163,17 +164,13 @@ class KitShelvingTest {
         NewKit plain = kit(UUID.randomUUID(), "Ferry", Standing.SHELVED, Optional.empty(), line("A", T1, 1, 1));
         CardEntry told = new CardEntry(Optional.of("Ocean"), Optional.of("#ABCDEF"), true);
         NewKit kit = new NewKit(
-                plain.id(),
-                plain.kit(),
-                plain.pieces(),
-                Map.of("own", Map.of("T1", told, "T9", told)),
-                List.of());
+                plain.id(), plain.kit(), plain.pieces(), Map.of("own", Map.of("T1", told, "T9", told)), List.of());
         List<String> warnings = shop.apply(shop.stash().shelve(shop.view(), kit));
 
         assertThat(ColourCard.entry(shop.view(), "own", "T1")).contains(known);
-        assertThat(ColourCard.entry(shop.view(), "own", "T9").orElseThrow().hex()).contains("#abcdef");
-        assertThat(warnings)
-                .containsExactly("own T1 is known as #104060, here it is #abcdef. What was known stays.");
+        assertThat(ColourCard.entry(shop.view(), "own", "T9").orElseThrow().hex())
+                .contains("#abcdef");
+        assertThat(warnings).containsExactly("own T1 is known as #104060, here it is #abcdef. What was known stays.");
     }
 
     @Test

@@ -36,8 +36,8 @@ class LegendSavingTest {
     @Test
     void booksOnlyTheNewLine_whenTypingGoesOn() {
         UUID piece = shop.shelve("Rope-walk", line("A", T1, 180, 200));
-        shop.apply(shop.stash()
-                .saveLegend(shop.view(), piece, List.of(line("A", T1, 180, 200), line("B", T2, 50, 60))));
+        shop.apply(
+                shop.stash().saveLegend(shop.view(), piece, List.of(line("A", T1, 180, 200), line("B", T2, 50, 60))));
 
         Spot bag = shop.bagNamed("Rope-walk");
         assertThat(shop.count(bag, T1)).isEqualTo(200);
@@ -91,7 +91,8 @@ class LegendSavingTest {
         UUID piece = shop.shelve("Rope-walk", line("A", T1, 180, 200));
         var million = Collections.nCopies(1_000_000, line("A", T1, 1, 1));
 
-        assertThat(refusal(shop.stash().saveLegend(shop.view(), piece, million)).code()).isEqualTo("too-long");
+        assertThat(refusal(shop.stash().saveLegend(shop.view(), piece, million)).code())
+                .isEqualTo("too-long");
         assertThat(Legend.of(shop.view(), piece).lines()).hasSize(1);
     }
 }

@@ -66,8 +66,7 @@ class LineSuppliesTest {
 
     @Test
     void leavesMissingOpen_whenSomeWereNeverCounted() {
-        LegendLine line =
-                new LegendLine("A", T1, Optional.of(100L), Amount.unknown(), Optional.empty(), Map.of());
+        LegendLine line = new LegendLine("A", T1, Optional.of(100L), Amount.unknown(), Optional.empty(), Map.of());
         UUID piece = shop.shelve("Rope-walk", line);
 
         assertThat(supplies(piece).get(0).uncounted()).isTrue();

@@ -101,8 +101,8 @@ class PieceCompletionTest {
     void takesOnlyWhatIsStillMissing_whenSomeWasLaidBefore() {
         UUID piece = shop.shelve("Rope-walk", line("A", T1, 180, 200));
         Spot bag = shop.bagNamed("Rope-walk");
-        shop.apply(shop.stash()
-                .move(shop.view(), DrillMovesTest.request(T1, bag, new Spot.OnCanvas(piece), 100, false)));
+        shop.apply(
+                shop.stash().move(shop.view(), DrillMovesTest.request(T1, bag, new Spot.OnCanvas(piece), 100, false)));
         shop.apply(completing(piece));
 
         assertThat(shop.count(new Spot.OnCanvas(piece), T1)).isEqualTo(180);
@@ -133,7 +133,8 @@ class PieceCompletionTest {
         UUID piece = shop.shelve("Rope-walk", line("A", T1, 300, 200));
         UUID packet = UUID.randomUUID();
         Bag bag = new Bag("Repair packet of Crane", Optional.empty(), Optional.empty(), Optional.of(UUID.randomUUID()));
-        shop.apply(Result.ok(ChangeSet.named("Keep some").create(Bag.TYPE, packet, bag).build()));
+        shop.apply(Result.ok(
+                ChangeSet.named("Keep some").create(Bag.TYPE, packet, bag).build()));
         Spot spot = new Spot.InBag(packet);
         shop.apply(shop.stash().move(shop.view(), DrillMovesTest.request(T1, Spot.SUPPLIER, spot, 20, false)));
         assertThat(shop.stash().supplies(shop.view(), piece).get(0).missing()).contains(100L);
@@ -156,7 +157,8 @@ class PieceCompletionTest {
         shop.apply(completing(piece));
 
         assertThat(shop.view().contents(new Spot.OnCanvas(piece))).isEmpty();
-        assertThat(shop.view().balance(shop.bagNamed("Rope-walk"), T2).uncounted()).isEqualTo(1);
+        assertThat(shop.view().balance(shop.bagNamed("Rope-walk"), T2).uncounted())
+                .isEqualTo(1);
     }
 
     @Test

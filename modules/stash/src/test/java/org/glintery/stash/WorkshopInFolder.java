@@ -98,8 +98,7 @@ public final class WorkshopInFolder implements AutoCloseable {
     }
 
     public static LegendLine line(String symbol, Drill drill, long needed, long supplied) {
-        return new LegendLine(
-                symbol, drill, Optional.of(needed), Amount.counted(supplied), Optional.empty(), Map.of());
+        return new LegendLine(symbol, drill, Optional.of(needed), Amount.counted(supplied), Optional.empty(), Map.of());
     }
 
     public static LegendLine silent(String symbol, Drill drill) {
@@ -116,8 +115,7 @@ public final class WorkshopInFolder implements AutoCloseable {
         Spot spot = new Spot.InBag(id);
         ChangeSet.Builder change = ChangeSet.named("Make a bag").create(Bag.TYPE, id, Bag.named(name));
         if (count > 0) {
-            change.post(Movement.of(
-                    UUID.randomUUID(), drill, Spot.SUPPLIER, spot, Amount.counted(count), "bought"));
+            change.post(Movement.of(UUID.randomUUID(), drill, Spot.SUPPLIER, spot, Amount.counted(count), "bought"));
         }
         apply(Result.ok(change.build()));
         return spot;

@@ -44,7 +44,8 @@ final class HolderCare {
         if (old.isEmpty()) {
             return gone();
         }
-        Optional<Refusal> refusal = refusal(id, holder).or(() -> pocketInUse(id, old.get().value(), holder));
+        Optional<Refusal> refusal =
+                refusal(id, holder).or(() -> pocketInUse(id, old.get().value(), holder));
         if (refusal.isPresent()) {
             return Result.refused(refusal.get());
         }
@@ -61,7 +62,8 @@ final class HolderCare {
         Holder holder = old.get().value();
         if (!isFree(old.get(), held())) {
             return Result.refused(
-                    "in-use", "Drills or a piece are still in " + holder.name() + ". Clear it first. Nothing was changed.");
+                    "in-use",
+                    "Drills or a piece are still in " + holder.name() + ". Clear it first. Nothing was changed.");
         }
         return Result.ok(ChangeSet.named("Remove the holder " + holder.name())
                 .require(new Precondition.DocumentAt(
@@ -99,8 +101,7 @@ final class HolderCare {
         }
         int pockets = holder.pockets().size();
         if (pockets == 0 || pockets > MOST_POCKETS || holder.rows() < 1 || holder.columns() < 1) {
-            return refused(
-                    "no-pockets", "A holder has from 1 to " + MOST_POCKETS + " pockets. Nothing was changed.");
+            return refused("no-pockets", "A holder has from 1 to " + MOST_POCKETS + " pockets. Nothing was changed.");
         }
         Set<String> names = new HashSet<>();
         Set<UUID> ids = new HashSet<>();
@@ -112,7 +113,8 @@ final class HolderCare {
             }
             if (pocket.capacity().filter(capacity -> capacity < 1).isPresent()) {
                 return refused(
-                        "out-of-range", "Pocket " + pocket.name() + " must take at least 1 drill. Nothing was changed.");
+                        "out-of-range",
+                        "Pocket " + pocket.name() + " must take at least 1 drill. Nothing was changed.");
             }
         }
         return Optional.empty();

@@ -31,7 +31,11 @@ final class KitBag {
             change.create(
                     Bag.TYPE,
                     id,
-                    new Bag(new BagNames(view).free(value.title()), value.keptAt(), Optional.of(piece), Optional.empty()));
+                    new Bag(
+                            new BagNames(view).free(value.title()),
+                            value.keptAt(),
+                            Optional.of(piece),
+                            Optional.empty()));
             bag = Optional.of(new Spot.InBag(id));
         }
         return bag.get();

@@ -54,8 +54,8 @@ final class KitDownPlanning {
         }
         boolean goesOn = value.standing() != Standing.MADE && value.standing() != Standing.LET_GO;
         ChangeSet.Builder change = ChangeSet.named("Kit down " + value.title());
-        change.require(new Precondition.DocumentAt(
-                KitUp.TYPE.ref(piece), kitUp.get().version()));
+        change.require(
+                new Precondition.DocumentAt(KitUp.TYPE.ref(piece), kitUp.get().version()));
         DrillSources sources = new DrillSources(view, piece);
         HandMoves moves = new HandMoves(change, "kit down of " + value.title(), on);
         Sorting sorting = goesOn
@@ -68,7 +68,8 @@ final class KitDownPlanning {
         change.remove(KitUp.TYPE.ref(piece));
         UUID holder = kitUp.get().value().holder();
         return Result.ok(
-                new KitDownPlan(change.build(), holder, moves.steps()), warnings(value, goesOn, kitUp.get().value()));
+                new KitDownPlan(change.build(), holder, moves.steps()),
+                warnings(value, goesOn, kitUp.get().value()));
     }
 
     /** What lies in the piece's pockets and bags, by drill. */

@@ -28,8 +28,7 @@ final class KitUpMoves {
      * @param rooms pockets with what each takes
      */
     List<Spot> place(Drill drill, List<DrillSources.Portion> portions, List<Room> rooms) {
-        portions.forEach(portion ->
-                change.require(new Precondition.BalanceAt(portion.spot(), drill, portion.there())));
+        portions.forEach(portion -> change.require(new Precondition.BalanceAt(portion.spot(), drill, portion.there())));
         if (rooms.isEmpty()) {
             return portions.isEmpty()
                     ? List.of(kitBag.in(change))
@@ -38,7 +37,11 @@ final class KitUpMoves {
         Deque<Room> left = new ArrayDeque<>(rooms);
         for (DrillSources.Portion portion : portions) {
             if (portion.there().uncounted() > 0) {
-                moves.all(drill, portion.spot(), rooms.get(0).spot(), new Balance(0, 0, portion.there().uncounted()));
+                moves.all(
+                        drill,
+                        portion.spot(),
+                        rooms.get(0).spot(),
+                        new Balance(0, 0, portion.there().uncounted()));
             }
             pour(drill, portion, left);
         }
@@ -52,7 +55,11 @@ final class KitUpMoves {
             Room room = rooms.pop();
             long taken = Math.min(left, room.takes());
             if (whole && taken == left) {
-                moves.all(drill, portion.spot(), room.spot(), new Balance(taken, portion.there().variance(), 0));
+                moves.all(
+                        drill,
+                        portion.spot(),
+                        room.spot(),
+                        new Balance(taken, portion.there().variance(), 0));
             } else {
                 moves.some(drill, portion.spot(), room.spot(), taken);
             }

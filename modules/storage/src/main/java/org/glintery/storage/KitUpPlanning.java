@@ -65,7 +65,8 @@ final class KitUpPlanning {
                     .map(h -> h.value().name())
                     .orElse("another holder");
             return Optional.of(new Refusal(
-                    "kitted-up", title + " is kitted up in " + where + " already. Kit it down first. Nothing was moved."));
+                    "kitted-up",
+                    title + " is kitted up in " + where + " already. Kit it down first. Nothing was moved."));
         }
         if (lines.isEmpty()) {
             return Optional.of(new Refusal(
@@ -73,7 +74,8 @@ final class KitUpPlanning {
         }
         if (row.stream().noneMatch(PocketFilling.Pocket::free)) {
             return Optional.of(new Refusal(
-                    "no-pocket", "No pocket of " + holder.name() + " is empty. Pick another holder. Nothing was moved."));
+                    "no-pocket",
+                    "No pocket of " + holder.name() + " is empty. Pick another holder. Nothing was moved."));
         }
         return Optional.empty();
     }
@@ -85,7 +87,8 @@ final class KitUpPlanning {
         List<PocketFilling.Placement> placements = PocketFilling.fill(
                 drills.stream().map(drill -> room(drill, portions.get(drill))).toList(), row);
 
-        ChangeSet.Builder change = ChangeSet.named("Kit up " + value.title() + " in " + holder.value().name());
+        ChangeSet.Builder change = ChangeSet.named(
+                "Kit up " + value.title() + " in " + holder.value().name());
         KitBag kitBag = new KitBag(view, piece, value, sources.kitBags());
         KitUpMoves moves = new KitUpMoves(change, new HandMoves(change, "kit up of " + value.title(), on), kitBag);
         Map<Drill, List<Spot>> places = new LinkedHashMap<>();

@@ -70,7 +70,8 @@ final class LeftoverBags implements KitDownPlanning.Sorting {
                                 .filter(bag -> isForLeftovers(bag.value()))
                                 .isPresent()
                         && view.contents(place.getKey()).size() == 1)
-                .max(Comparator.comparingLong((Map.Entry<Spot, Balance> place) -> place.getValue().count())
+                .max(Comparator.comparingLong((Map.Entry<Spot, Balance> place) ->
+                                place.getValue().count())
                         .thenComparing(place -> place.getKey().toString()))
                 .map(Map.Entry::getKey);
     }

@@ -35,7 +35,8 @@ class HolderCareTest {
         shop.holder("Case A", 2, Optional.empty());
         Holder again = Holder.grid("case a ", 1, 2, Optional.empty());
 
-        assertThat(refusal(shop.storage().addHolder(shop.view(), UUID.randomUUID(), again)).code())
+        assertThat(refusal(shop.storage().addHolder(shop.view(), UUID.randomUUID(), again))
+                        .code())
                 .isEqualTo("name-taken");
     }
 
@@ -44,8 +45,8 @@ class HolderCareTest {
         UUID id = shop.holder("Case A", 2, Optional.empty());
         shop.move(drill(1), Spot.SUPPLIER, shop.pocket(id, 1), 5);
         Holder old = shop.view().find(Holder.TYPE, id).orElseThrow().value();
-        Holder smaller = new Holder(
-                old.name(), 1, 1, old.pockets().subList(0, 1), Optional.empty(), Optional.empty(), "");
+        Holder smaller =
+                new Holder(old.name(), 1, 1, old.pockets().subList(0, 1), Optional.empty(), Optional.empty(), "");
 
         assertThat(refusal(shop.storage().editHolder(shop.view(), id, smaller)).text())
                 .isEqualTo("Drills are still in A2. Empty it first. Nothing was changed.");
@@ -55,8 +56,8 @@ class HolderCareTest {
     void renamesAHolder_andKeepsItsPockets() {
         UUID id = shop.holder("Case A", 2, Optional.empty());
         Holder old = shop.view().find(Holder.TYPE, id).orElseThrow().value();
-        Holder renamed = new Holder(
-                "Tin box", old.rows(), old.columns(), old.pockets(), Optional.empty(), Optional.empty(), "");
+        Holder renamed =
+                new Holder("Tin box", old.rows(), old.columns(), old.pockets(), Optional.empty(), Optional.empty(), "");
         shop.apply(shop.storage().editHolder(shop.view(), id, renamed));
 
         assertThat(shop.view().find(Holder.TYPE, id).orElseThrow().value()).isEqualTo(renamed);
@@ -79,6 +80,8 @@ class HolderCareTest {
         UUID free = shop.holder("Case B", 2, Optional.empty());
         shop.kitUp(shop.piece("Crane", 0), used);
 
-        assertThat(shop.storage().freeHolders(shop.view())).extracting(Stored::id).isEqualTo(List.of(free));
+        assertThat(shop.storage().freeHolders(shop.view()))
+                .extracting(Stored::id)
+                .isEqualTo(List.of(free));
     }
 }

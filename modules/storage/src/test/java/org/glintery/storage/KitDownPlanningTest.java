@@ -54,7 +54,9 @@ class KitDownPlanningTest {
                 .isEqualTo(Map.of(drill(1), new Balance(10, 0, 0), drill(2), new Balance(10, 0, 0)));
         assertThat(shop.count(shop.bagNamed("own T1"), drill(1))).isEqualTo(190);
         assertThat(shop.count(shop.bagNamed("own T2"), drill(2))).isEqualTo(90);
-        assertThat(shop.storage().freeHolders(shop.view())).extracting(Stored::id).containsExactly(holder);
+        assertThat(shop.storage().freeHolders(shop.view()))
+                .extracting(Stored::id)
+                .containsExactly(holder);
         assertThat(KitUp.of(shop.view(), piece)).isEmpty();
     }
 
@@ -77,7 +79,9 @@ class KitDownPlanningTest {
         shop.kitDown(madePiece(200), 0);
 
         assertThat(shop.count(home, drill(1))).isEqualTo(205);
-        assertThat(shop.view().all(Bag.TYPE)).extracting(bag -> bag.value().name()).doesNotContain("own T1");
+        assertThat(shop.view().all(Bag.TYPE))
+                .extracting(bag -> bag.value().name())
+                .doesNotContain("own T1");
     }
 
     @Test
@@ -113,7 +117,8 @@ class KitDownPlanningTest {
         shop.make(piece);
         shop.kitDown(piece, 10);
 
-        assertThat(shop.view().balance(shop.bagNamed("own T1"), drill(1)).uncounted()).isEqualTo(1);
+        assertThat(shop.view().balance(shop.bagNamed("own T1"), drill(1)).uncounted())
+                .isEqualTo(1);
         assertThat(shop.view().all(Bag.TYPE))
                 .extracting(bag -> bag.value().name())
                 .doesNotContain("Repair packet of Rope-walk");
@@ -174,7 +179,8 @@ class KitDownPlanningTest {
     void refusesAPieceInNoHolder() {
         UUID piece = shop.piece("Rope-walk", 200);
 
-        assertThat(refusal(shop.storage().planKitDown(shop.view(), piece, 10, Optional.empty())).code())
+        assertThat(refusal(shop.storage().planKitDown(shop.view(), piece, 10, Optional.empty()))
+                        .code())
                 .isEqualTo("not-kitted-up");
     }
 }

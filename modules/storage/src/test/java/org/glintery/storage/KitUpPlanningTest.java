@@ -39,7 +39,9 @@ class KitUpPlanningTest {
     }
 
     private KitUpPlan plan(UUID piece, UUID holder) {
-        return shop.storage().planKitUp(shop.view(), piece, holder, Optional.empty()).orThrow();
+        return shop.storage()
+                .planKitUp(shop.view(), piece, holder, Optional.empty())
+                .orThrow();
     }
 
     @Test
@@ -129,14 +131,14 @@ class KitUpPlanningTest {
         shop.make(made);
         shop.kitDown(made, 100);
         UUID piece = shop.piece("Rope-walk", 0);
-        LegendLine asks = new LegendLine(
-                "A", drill(1), Optional.of(50L), Amount.unknown(), Optional.empty(), Map.of());
+        LegendLine asks = new LegendLine("A", drill(1), Optional.of(50L), Amount.unknown(), Optional.empty(), Map.of());
         shop.apply(Result.ok(ChangeSet.named("Ask")
                 .put(Legend.TYPE, piece, new Legend(List.of(asks)))
                 .build()));
         shop.kitUp(piece, holder);
 
-        assertThat(shop.count(shop.bagNamed("Repair packet of Crane"), drill(1))).isEqualTo(100);
+        assertThat(shop.count(shop.bagNamed("Repair packet of Crane"), drill(1)))
+                .isEqualTo(100);
     }
 
     @Test
@@ -176,7 +178,8 @@ class KitUpPlanningTest {
         UUID holder = shop.holder("Case A", 2, Optional.empty());
         shop.kitUp(piece, holder);
 
-        assertThat(refusal(shop.storage().planKitUp(shop.view(), piece, holder, Optional.empty())).text())
+        assertThat(refusal(shop.storage().planKitUp(shop.view(), piece, holder, Optional.empty()))
+                        .text())
                 .startsWith("Rope-walk is kitted up in Case A already.");
     }
 
@@ -186,7 +189,8 @@ class KitUpPlanningTest {
         shop.kitUp(shop.piece("Crane", 10), holder);
         UUID piece = shop.piece("Rope-walk", 100);
 
-        assertThat(refusal(shop.storage().planKitUp(shop.view(), piece, holder, Optional.empty())).code())
+        assertThat(refusal(shop.storage().planKitUp(shop.view(), piece, holder, Optional.empty()))
+                        .code())
                 .isEqualTo("no-pocket");
     }
 

@@ -131,7 +131,8 @@ public final class WorkshopInFolder implements AutoCloseable {
     }
 
     public Spot pocket(UUID holder, int index) {
-        Pocket pocket = view().find(Holder.TYPE, holder).orElseThrow().value().pockets().get(index);
+        Pocket pocket =
+                view().find(Holder.TYPE, holder).orElseThrow().value().pockets().get(index);
         return new Spot.InPocket(holder, pocket.id());
     }
 
@@ -163,7 +164,9 @@ public final class WorkshopInFolder implements AutoCloseable {
 
     public Spot bag(String name) {
         UUID id = UUID.randomUUID();
-        apply(Result.ok(ChangeSet.named("Make a bag").create(Bag.TYPE, id, Bag.named(name)).build()));
+        apply(Result.ok(ChangeSet.named("Make a bag")
+                .create(Bag.TYPE, id, Bag.named(name))
+                .build()));
         return new Spot.InBag(id);
     }
 

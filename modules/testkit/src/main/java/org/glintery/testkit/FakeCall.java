@@ -27,6 +27,7 @@ public final class FakeCall implements VerbCall {
 
     /** What was printed, and what was said on standard error. */
     public final List<String> lines = new ArrayList<>();
+
     public final List<String> said = new ArrayList<>();
     private final Workshop workshop;
     private final Map<String, List<String>> values = new HashMap<>();

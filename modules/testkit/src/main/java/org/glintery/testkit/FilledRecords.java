@@ -70,7 +70,8 @@ public final class FilledRecords {
             values[i] = own.containsKey(name) ? own.get(name) : value(components[i].getGenericType(), name);
         }
         try {
-            Class<?>[] types = Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            Class<?>[] types =
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
             Constructor<T> constructor = type.getDeclaredConstructor(types);
             constructor.setAccessible(true);
             return constructor.newInstance(values);

@@ -91,8 +91,10 @@ public final class LedgerWork {
         reservations.add(id);
         Optional<LocalDate> expires =
                 random.nextBoolean() ? Optional.empty() : Optional.of(day.plusDays(random.nextInt(4)));
-        change.put(Reservation.TYPE, id, new Reservation(
-                drill(), 1 + random.nextInt(150), Reservation.FOR_PIECE, new UUID(4, 1), expires));
+        change.put(
+                Reservation.TYPE,
+                id,
+                new Reservation(drill(), 1 + random.nextInt(150), Reservation.FOR_PIECE, new UUID(4, 1), expires));
     }
 
     private LedgerAction action() {

@@ -141,9 +141,11 @@ public final class PlainLedger {
             refuseIf(!known.action().equals(action), "id-reused");
             return;
         }
-        Booked made = action instanceof LedgerAction.Movement movement ? movement(movement, trial)
-                : action instanceof LedgerAction.Stocktake stocktake ? stocktake(stocktake, trial)
-                : reversal((LedgerAction.Reversal) action, trial);
+        Booked made = action instanceof LedgerAction.Movement movement
+                ? movement(movement, trial)
+                : action instanceof LedgerAction.Stocktake stocktake
+                        ? stocktake(stocktake, trial)
+                        : reversal((LedgerAction.Reversal) action, trial);
         Gain out = made.first();
         Balance giving = trial.state.at(out.spot(), made.drill());
         refuseIf(!(out.spot() instanceof Spot.Boundary) && giving.count() + out.count() < 0, "not-enough");
@@ -160,26 +162,38 @@ public final class PlainLedger {
 
     private static void gain(Gain gain, Drill drill, Trial trial) {
         Balance now = trial.state.at(gain.spot(), drill);
-        trial.state.set(gain.spot(), drill, new Balance(
-                Math.addExact(now.count(), gain.count()),
-                Math.addExact(now.variance(), gain.variance()),
-                Math.addExact(now.uncounted(), gain.uncounted())));
+        trial.state.set(
+                gain.spot(),
+                drill,
+                new Balance(
+                        Math.addExact(now.count(), gain.count()),
+                        Math.addExact(now.variance(), gain.variance()),
+                        Math.addExact(now.uncounted(), gain.uncounted())));
     }
 
     private Booked movement(LedgerAction.Movement movement, Trial trial) throws No {
         refuseIf(movement.from().equals(movement.to()), "same-spot");
         if (movement.amount().count().isEmpty()) {
             boolean outside = movement.from() instanceof Spot.Boundary;
-            int amounts = outside ? 1 : trial.state.at(movement.from(), movement.drill()).uncounted();
+            int amounts = outside
+                    ? 1
+                    : trial.state.at(movement.from(), movement.drill()).uncounted();
             refuseIf(amounts == 0, "not-enough");
-            return new Booked(movement, movement.drill(),
-                    new Gain(movement.from(), 0, 0, -amounts), new Gain(movement.to(), 0, 0, amounts));
+            return new Booked(
+                    movement,
+                    movement.drill(),
+                    new Gain(movement.from(), 0, 0, -amounts),
+                    new Gain(movement.to(), 0, 0, amounts));
         }
         long count = movement.amount().count().get();
         refuseIf(count == 0, "nothing-to-move");
-        long variance = Math.multiplyExact(movement.amount().uncertainty(), movement.amount().uncertainty());
-        return new Booked(movement, movement.drill(),
-                new Gain(movement.from(), -count, variance, 0), new Gain(movement.to(), count, variance, 0));
+        long variance = Math.multiplyExact(
+                movement.amount().uncertainty(), movement.amount().uncertainty());
+        return new Booked(
+                movement,
+                movement.drill(),
+                new Gain(movement.from(), -count, variance, 0),
+                new Gain(movement.to(), count, variance, 0));
     }
 
     private Booked stocktake(LedgerAction.Stocktake stocktake, Trial trial) throws No {
@@ -187,7 +201,8 @@ public final class PlainLedger {
         refuseIf(stocktake.amount().count().isEmpty(), "amount-needed");
         Balance now = trial.state.at(stocktake.spot(), stocktake.drill());
         long more = stocktake.amount().count().get() - now.count();
-        long square = Math.multiplyExact(stocktake.amount().uncertainty(), stocktake.amount().uncertainty());
+        long square = Math.multiplyExact(
+                stocktake.amount().uncertainty(), stocktake.amount().uncertainty());
         var here = new Gain(stocktake.spot(), more, square - now.variance(), -now.uncounted());
         return more < 0
                 ? new Booked(stocktake, stocktake.drill(), here, new Gain(Spot.LOST, -more, 0, 0))
@@ -198,9 +213,13 @@ public final class PlainLedger {
     private Booked reversal(LedgerAction.Reversal reversal, Trial trial) throws No {
         Booked target = find(reversal.reverses(), trial);
         refuseIf(target == null, "unknown-movement");
-        refuseIf(reversed.contains(reversal.reverses()) || !trial.reversed.add(reversal.reverses()), "already-reversed");
-        return new Booked(reversal, target.drill(),
-                takenBack(target.second(), target.drill(), trial), takenBack(target.first(), target.drill(), trial));
+        refuseIf(
+                reversed.contains(reversal.reverses()) || !trial.reversed.add(reversal.reverses()), "already-reversed");
+        return new Booked(
+                reversal,
+                target.drill(),
+                takenBack(target.second(), target.drill(), trial),
+                takenBack(target.first(), target.drill(), trial));
     }
 
     private static Gain takenBack(Gain gain, Drill drill, Trial trial) {

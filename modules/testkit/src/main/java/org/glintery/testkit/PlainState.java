@@ -50,7 +50,8 @@ final class PlainState {
     long reserved(Drill drill, LocalDate day) {
         long sum = 0;
         for (Reservation reservation : reservations.values()) {
-            boolean expired = reservation.expires().isPresent() && reservation.expires().get().isBefore(day);
+            boolean expired = reservation.expires().isPresent()
+                    && reservation.expires().get().isBefore(day);
             if (reservation.drill().equals(drill) && !expired) {
                 sum += reservation.count();
             }

@@ -38,7 +38,8 @@ public final class TestView implements View {
     @Override
     @SuppressWarnings("unchecked")
     public <T extends Record> Optional<Stored<T>> find(DocumentType<T> type, UUID id) {
-        return Optional.ofNullable((Stored<T>) documents.getOrDefault(type, Map.of()).get(id));
+        return Optional.ofNullable(
+                (Stored<T>) documents.getOrDefault(type, Map.of()).get(id));
     }
 
     @Override

@@ -128,7 +128,8 @@ final class BenchDialogs {
             return said;
         });
         return done
-                ? Optional.of(new Question.Answer(changed.isSelected(), because.getText().strip(), today()))
+                ? Optional.of(new Question.Answer(
+                        changed.isSelected(), because.getText().strip(), today()))
                 : Optional.empty();
     }
 

@@ -93,7 +93,8 @@ final class RunningStrip extends JPanel {
         time.setText(worked.map(LaidWords::minutes)
                 .map(words -> paused ? Bundle.RunningStrip_paused(words) : Bundle.RunningStrip_going(words, since()))
                 .orElse(""));
-        rest.setVisible(!paused && worked.filter(minutes -> minutes >= BREAK_AFTER_MINUTES).isPresent());
+        rest.setVisible(!paused
+                && worked.filter(minutes -> minutes >= BREAK_AFTER_MINUTES).isPresent());
     }
 
     private String since() {

@@ -57,39 +57,42 @@ record SittingDraft(
 
     /** The sitting that is meant, or what is not understood. */
     Result<Sitting> sitting(UUID piece) {
-        return laid().then(laid -> minutesTold().then(told -> Result.ok(new Sitting(
-                piece,
-                day,
-                Optional.empty(),
-                Optional.empty(),
-                told,
-                0,
-                laid,
-                Optional.of(where.strip()).filter(w -> !w.isEmpty()),
-                note.strip()))));
+        return laid().then(laid -> minutesTold()
+                .then(told -> Result.ok(new Sitting(
+                        piece,
+                        day,
+                        Optional.empty(),
+                        Optional.empty(),
+                        told,
+                        0,
+                        laid,
+                        Optional.of(where.strip()).filter(w -> !w.isEmpty()),
+                        note.strip()))));
     }
 
     /** The same sitting corrected: when exactly it began and its pauses stay, unless the day is another. */
     Result<Sitting> corrected(Sitting before) {
-        return sitting(before.piece()).then(now -> Result.ok(new Sitting(
-                before.piece(),
-                day,
-                before.startedAt().filter(start -> day.equals(before.day())),
-                before.zone().filter(zone -> day.equals(before.day())),
-                now.minutes(),
-                before.pausedMinutes(),
-                now.laid(),
-                now.where(),
-                now.note())));
+        return sitting(before.piece())
+                .then(now -> Result.ok(new Sitting(
+                        before.piece(),
+                        day,
+                        before.startedAt().filter(start -> day.equals(before.day())),
+                        before.zone().filter(zone -> day.equals(before.day())),
+                        now.minutes(),
+                        before.pausedMinutes(),
+                        now.laid(),
+                        now.where(),
+                        now.note())));
     }
 
     /** What was laid, or what of it is not understood. */
     Result<Laid> laid() {
-        return counts().then(bySymbol -> amountTold().then(told -> Result.ok(new Laid(
-                measure == Measure.DRILLS ? told.map(Double::longValue) : Optional.empty(),
-                measure == Measure.PERCENT ? told : Optional.empty(),
-                measure == Measure.SECTIONS ? told.map(Double::intValue) : Optional.empty(),
-                bySymbol))));
+        return counts().then(bySymbol -> amountTold()
+                .then(told -> Result.ok(new Laid(
+                        measure == Measure.DRILLS ? told.map(Double::longValue) : Optional.empty(),
+                        measure == Measure.PERCENT ? told : Optional.empty(),
+                        measure == Measure.SECTIONS ? told.map(Double::intValue) : Optional.empty(),
+                        bySymbol))));
     }
 
     @Messages({

@@ -98,7 +98,8 @@ final class SittingForm extends JPanel {
             return false;
         }
         Result<?> understood = draft().sitting(new UUID(0, 0));
-        trouble.setText(understood instanceof Result.Refused<?> no ? no.refusal().text() : "");
+        trouble.setText(
+                understood instanceof Result.Refused<?> no ? no.refusal().text() : "");
         return understood instanceof Result.Ok<?>;
     }
 
@@ -114,12 +115,11 @@ final class SittingForm extends JPanel {
         @Override
         public Component getListCellRendererComponent(
                 JList<?> list, Object value, int index, boolean selected, boolean focused) {
-            String words =
-                    switch ((Measure) value) {
-                        case DRILLS -> Bundle.MeasureWords_drills();
-                        case PERCENT -> Bundle.MeasureWords_percent();
-                        case SECTIONS -> Bundle.MeasureWords_sections();
-                    };
+            String words = switch ((Measure) value) {
+                case DRILLS -> Bundle.MeasureWords_drills();
+                case PERCENT -> Bundle.MeasureWords_percent();
+                case SECTIONS -> Bundle.MeasureWords_sections();
+            };
             return super.getListCellRendererComponent(list, words, index, selected, focused);
         }
     }

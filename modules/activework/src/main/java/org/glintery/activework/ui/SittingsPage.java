@@ -74,7 +74,9 @@ record SittingsPage(
     private static Measure measure(List<Stored<Sitting>> newestFirst, Optional<Piece> piece) {
         for (Stored<Sitting> sitting : newestFirst) {
             var laid = sitting.value().laid();
-            if (laid.drills().isPresent() || laid.percent().isPresent() || laid.sections().isPresent()) {
+            if (laid.drills().isPresent()
+                    || laid.percent().isPresent()
+                    || laid.sections().isPresent()) {
                 return SittingDraft.of(sitting.value()).measure();
             }
         }

@@ -26,7 +26,13 @@ public final class BenchSitVerb implements Verb {
 
     /** A sitting that was recorded, and how far the piece is now. */
     public record Sat(
-            UUID sitting, UUID piece, String title, About day, Optional<Integer> minutes, Laid laid, Progress progress) {}
+            UUID sitting,
+            UUID piece,
+            String title,
+            About day,
+            Optional<Integer> minutes,
+            Laid laid,
+            Progress progress) {}
 
     @Override
     public String name() {

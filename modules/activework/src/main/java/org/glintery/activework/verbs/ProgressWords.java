@@ -11,7 +11,9 @@ final class ProgressWords {
 
     static String of(Progress progress) {
         String about = progress.estimated() ? "About " : "";
-        if (progress.share().isPresent() && progress.laidDrills().isPresent() && progress.totalDrills().isPresent()) {
+        if (progress.share().isPresent()
+                && progress.laidDrills().isPresent()
+                && progress.totalDrills().isPresent()) {
             return about + progress.laidDrills().get() + " of "
                     + progress.totalDrills().get() + " drills are laid, "
                     + percent(progress.share().get()) + ".";

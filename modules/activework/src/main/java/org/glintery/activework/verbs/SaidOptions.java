@@ -40,7 +40,10 @@ final class SaidOptions {
     /** How much was laid: drills, percent, sections, or drills by symbol. */
     Laid laid() {
         return new Laid(
-                whole("drills", Long.MAX_VALUE), percent(), whole("sections", Integer.MAX_VALUE).map(Long::intValue), bySymbol());
+                whole("drills", Long.MAX_VALUE),
+                percent(),
+                whole("sections", Integer.MAX_VALUE).map(Long::intValue),
+                bySymbol());
     }
 
     Optional<Integer> number(String option, int most) {
@@ -63,8 +66,8 @@ final class SaidOptions {
             return Optional.empty();
         }
         try {
-            double number = Double.parseDouble(
-                    written.get().replace("%", "").strip().replace(',', '.'));
+            double number =
+                    Double.parseDouble(written.get().replace("%", "").strip().replace(',', '.'));
             if (number >= 0 && number <= 100) {
                 return Optional.of(number);
             }

@@ -30,7 +30,8 @@ class SittingDraftTest {
             delimiter = '|',
             value = {"1800 | 1800", "1 800 | 1800", "1.800 | 1800", "'1,800' | 1800", "1'800 | 1800", "0 | 0"})
     void readsDrills_withThousandsSeparators(String typed, long drills) {
-        assertThat(draft(Measure.DRILLS, typed, "", "").laid().orThrow().drills()).contains(drills);
+        assertThat(draft(Measure.DRILLS, typed, "", "").laid().orThrow().drills())
+                .contains(drills);
     }
 
     @ParameterizedTest
@@ -38,7 +39,8 @@ class SittingDraftTest {
             delimiter = '|',
             value = {"12.5 | 12.5", "'12,5 %' | 12.5", "100 | 100"})
     void readsPercent(String typed, double percent) {
-        assertThat(draft(Measure.PERCENT, typed, "", "").laid().orThrow().percent()).contains(percent);
+        assertThat(draft(Measure.PERCENT, typed, "", "").laid().orThrow().percent())
+                .contains(percent);
     }
 
     @ParameterizedTest
@@ -51,7 +53,9 @@ class SittingDraftTest {
 
     @Test
     void whatIsLeftEmptyIsNotSaid() {
-        Sitting sitting = new SittingDraft(MAY, Measure.DRILLS, "", "", "", "", "").sitting(PIECE).orThrow();
+        Sitting sitting = new SittingDraft(MAY, Measure.DRILLS, "", "", "", "", "")
+                .sitting(PIECE)
+                .orThrow();
 
         assertThat(sitting.laid()).isEqualTo(Laid.NOT_SAID);
         assertThat(sitting.minutes()).isEmpty();
@@ -60,7 +64,10 @@ class SittingDraftTest {
 
     @Test
     void readsDrillsBySymbol_alsoOfASymbolThatIsAnEqualsSign() {
-        assertThat(draft(Measure.DRILLS, "", "A=120, B = 30; ==7", "").laid().orThrow().bySymbol())
+        assertThat(draft(Measure.DRILLS, "", "A=120, B = 30; ==7", "")
+                        .laid()
+                        .orThrow()
+                        .bySymbol())
                 .isEqualTo(Map.of("A", 120L, "B", 30L, "=", 7L));
         assertThat(draft(Measure.DRILLS, "", "A 120", "").laid()).isInstanceOf(Result.Refused.class);
     }
@@ -68,7 +75,8 @@ class SittingDraftTest {
     @ParameterizedTest
     @CsvSource({"95, 95", "1:35, 95", "0, 0", "1440, 1440"})
     void readsMinutes(String typed, int minutes) {
-        assertThat(draft(Measure.DRILLS, "", "", typed).sitting(PIECE).orThrow().minutes()).contains(minutes);
+        assertThat(draft(Measure.DRILLS, "", "", typed).sitting(PIECE).orThrow().minutes())
+                .contains(minutes);
     }
 
     @ParameterizedTest

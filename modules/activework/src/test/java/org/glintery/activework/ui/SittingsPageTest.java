@@ -54,7 +54,8 @@ class SittingsPageTest {
         shop.sit(piece, About.edtf("2025-04-01").orElseThrow(), Laid.drills(1));
         shop.sit(piece, MAY, Laid.drills(2));
 
-        assertThat(page(piece).sittings()).extracting(s -> s.value().laid().drills().orElseThrow())
+        assertThat(page(piece).sittings())
+                .extracting(s -> s.value().laid().drills().orElseThrow())
                 .containsExactly(2L, 1L);
     }
 
@@ -78,7 +79,8 @@ class SittingsPageTest {
         ask(shop.piece("Net loft", Standing.SHELVED), "elsewhere", "2025-04");
         shop.apply(shop.bench().answer(shop.view(), answered, new Question.Answer(true, "", MAY)));
 
-        assertThat(page(piece).questions()).extracting(q -> q.value().text())
+        assertThat(page(piece).questions())
+                .extracting(q -> q.value().text())
                 .containsExactly("newer", "older", "answered");
     }
 

@@ -110,8 +110,15 @@ class BenchVerbsTest {
         shop.piece("Rope-walk", Standing.SHELVED);
 
         for (String[] option : new String[][] {
-            {"drills", "-1"}, {"drills", "many"}, {"percent", "101"}, {"sections", "1.5"}, {"minutes", "1441"},
-            {"symbol", "A"}, {"symbol", "=3"}, {"symbol", "A=-3"}, {"on", "when the tide was out"}
+            {"drills", "-1"},
+            {"drills", "many"},
+            {"percent", "101"},
+            {"sections", "1.5"},
+            {"minutes", "1441"},
+            {"symbol", "A"},
+            {"symbol", "=3"},
+            {"symbol", "A=-3"},
+            {"on", "when the tide was out"}
         }) {
             assertThat(new BenchSitVerb().run(call().with(option[0], option[1])))
                     .as("--%s %s", option[0], option[1])
@@ -125,7 +132,8 @@ class BenchVerbsTest {
     void startAndRestSaySo() throws Exception {
         UUID piece = shop.piece("Rope-walk", Standing.SHELVED);
 
-        assertThat(text(new BenchStartVerb(), call().with("on", "spring 2025"))).isEqualTo("Rope-walk is on the bench.");
+        assertThat(text(new BenchStartVerb(), call().with("on", "spring 2025")))
+                .isEqualTo("Rope-walk is on the bench.");
         assertThat(shop.pieceOf(piece).standingSince().map(About::words)).contains("spring 2025");
         assertThat(text(new BenchRestVerb(), call())).isEqualTo("Rope-walk rests.");
         assertThat(shop.pieceOf(piece).standing()).isEqualTo(Standing.RESTING);
@@ -147,7 +155,9 @@ class BenchVerbsTest {
     @Test
     void completeMakesThePiece_andBeginsItsFinish() throws Exception {
         UUID piece = shop.piece("Rope-walk", Standing.ON_THE_BENCH);
-        text(new BenchCompleteVerb(), call().with("on", "about April 2025").with("score", "4").with("comments", "a present"));
+        text(
+                new BenchCompleteVerb(),
+                call().with("on", "about April 2025").with("score", "4").with("comments", "a present"));
 
         assertThat(shop.pieceOf(piece).standing()).isEqualTo(Standing.MADE);
         Finish finish = shop.view().find(Finish.TYPE, piece).orElseThrow().value();

@@ -66,7 +66,18 @@ public record Finish(
 
     public static Finish titled(String title, Optional<About> finishedOn) {
         return new Finish(
-                title, Optional.empty(), finishedOn, Optional.empty(), "", "", List.of(), Optional.empty(),
-                Sealing.NOT_SAID, List.of(), List.of(), "", Set.of());
+                title,
+                Optional.empty(),
+                finishedOn,
+                Optional.empty(),
+                "",
+                "",
+                List.of(),
+                Optional.empty(),
+                Sealing.NOT_SAID,
+                List.of(),
+                List.of(),
+                "",
+                Set.of());
     }
 }

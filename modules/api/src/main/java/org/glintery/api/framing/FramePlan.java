@@ -53,7 +53,16 @@ public record FramePlan(
 
     public static FramePlan decided(Decision decision, String livesAt) {
         return new FramePlan(
-                decision, Optional.empty(), Optional.empty(), Optional.empty(), USUAL_ALLOWANCE_MM, 3.0, Glazing.NONE,
-                livesAt, Optional.empty(), Optional.empty(), "");
+                decision,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                USUAL_ALLOWANCE_MM,
+                3.0,
+                Glazing.NONE,
+                livesAt,
+                Optional.empty(),
+                Optional.empty(),
+                "");
     }
 }

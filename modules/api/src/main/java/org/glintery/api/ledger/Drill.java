@@ -66,7 +66,8 @@ public record Drill(
 
     /** What kind it is, without its colour: "round 2.8 mm, metallic". */
     public String kindWords() {
-        String kind = lower(shape) + " " + BigDecimal.valueOf(sizeHundredths, 2).stripTrailingZeros().toPlainString() + " mm";
+        String kind = lower(shape) + " "
+                + BigDecimal.valueOf(sizeHundredths, 2).stripTrailingZeros().toPlainString() + " mm";
         kind += body == Body.RESIN ? "" : ", " + lower(body);
         kind += coating == Coating.NONE ? "" : ", " + (coating == Coating.AB ? "AB" : lower(coating));
         return kind + outline.map(o -> ", " + o).orElse("");

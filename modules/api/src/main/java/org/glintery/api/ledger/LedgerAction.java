@@ -46,8 +46,7 @@ public sealed interface LedgerAction {
     }
 
     /** Takes back one earlier action. An action is reversed at most once; a reversal can be reversed. */
-    record Reversal(
-            UUID id, UUID reverses, String reason, Optional<About> happenedOn, Optional<Instant> recordedAt)
+    record Reversal(UUID id, UUID reverses, String reason, Optional<About> happenedOn, Optional<Instant> recordedAt)
             implements LedgerAction {}
 
     /**

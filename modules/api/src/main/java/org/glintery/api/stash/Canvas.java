@@ -21,12 +21,22 @@ public record Canvas(
         Optional<Integer> rows) {
 
     public static final Canvas NOT_SAID = new Canvas(
-            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-            Optional.empty(), Optional.empty());
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
 
     public static Canvas drilled(double widthMm, double heightMm) {
         return new Canvas(
-                Optional.of(widthMm), Optional.of(heightMm), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty());
+                Optional.of(widthMm),
+                Optional.of(heightMm),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 }

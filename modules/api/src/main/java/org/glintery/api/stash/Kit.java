@@ -29,7 +29,14 @@ public record Kit(
 
     public static Kit titled(String title) {
         return new Kit(
-                title, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), List.of(), "");
+                title,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                "");
     }
 }

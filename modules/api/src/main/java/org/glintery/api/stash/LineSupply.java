@@ -12,4 +12,5 @@ import org.glintery.api.ledger.Balance;
  * @param missing how many are still wanted beyond what is at hand; 0 when enough, empty when not known
  */
 @Preview(since = "1.0")
-public record LineSupply(int index, LegendLine line, Balance laid, long atHand, boolean uncounted, Optional<Long> missing) {}
+public record LineSupply(
+        int index, LegendLine line, Balance laid, long atHand, boolean uncounted, Optional<Long> missing) {}

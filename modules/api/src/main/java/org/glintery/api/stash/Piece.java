@@ -39,31 +39,81 @@ public record Piece(
 
     public static Piece titled(String title, Standing standing) {
         return new Piece(
-                title, Optional.empty(), Optional.empty(), standing, Optional.empty(), Coverage.NOT_SAID,
-                Optional.empty(), Canvas.NOT_SAID, Optional.empty(), List.of(), Optional.empty(), "");
+                title,
+                Optional.empty(),
+                Optional.empty(),
+                standing,
+                Optional.empty(),
+                Coverage.NOT_SAID,
+                Optional.empty(),
+                Canvas.NOT_SAID,
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                "");
     }
 
     public Piece with(Standing newStanding, Optional<About> since) {
         return new Piece(
-                title, kit, madeAgainFrom, newStanding, since, coverage, drillShape, canvas, sections, pictures,
-                keptAt, story);
+                title,
+                kit,
+                madeAgainFrom,
+                newStanding,
+                since,
+                coverage,
+                drillShape,
+                canvas,
+                sections,
+                pictures,
+                keptAt,
+                story);
     }
 
     public Piece withStory(String newStory) {
         return new Piece(
-                title, kit, madeAgainFrom, standing, standingSince, coverage, drillShape, canvas, sections, pictures,
-                keptAt, newStory);
+                title,
+                kit,
+                madeAgainFrom,
+                standing,
+                standingSince,
+                coverage,
+                drillShape,
+                canvas,
+                sections,
+                pictures,
+                keptAt,
+                newStory);
     }
 
     public Piece withPictures(List<Picture> newPictures) {
         return new Piece(
-                title, kit, madeAgainFrom, standing, standingSince, coverage, drillShape, canvas, sections,
-                newPictures, keptAt, story);
+                title,
+                kit,
+                madeAgainFrom,
+                standing,
+                standingSince,
+                coverage,
+                drillShape,
+                canvas,
+                sections,
+                newPictures,
+                keptAt,
+                story);
     }
 
     public Piece withKeptAt(Optional<UUID> place) {
         return new Piece(
-                title, kit, madeAgainFrom, standing, standingSince, coverage, drillShape, canvas, sections, pictures,
-                place, story);
+                title,
+                kit,
+                madeAgainFrom,
+                standing,
+                standingSince,
+                coverage,
+                drillShape,
+                canvas,
+                sections,
+                pictures,
+                place,
+                story);
     }
 }

@@ -14,7 +14,13 @@ import org.glintery.api.workshop.DocumentType;
  */
 @Stable
 public record Holder(
-        String name, int rows, int columns, List<Pocket> pockets, Optional<UUID> keptAt, Optional<String> lentTo, String notes) {
+        String name,
+        int rows,
+        int columns,
+        List<Pocket> pockets,
+        Optional<UUID> keptAt,
+        Optional<String> lentTo,
+        String notes) {
     public static final DocumentType<Holder> TYPE = DocumentType.of("storage", "holder", 1, Holder.class);
 
     public Holder {

@@ -33,7 +33,8 @@ public final class SpotNames {
     /** Refused with {@code not-a-spot}, {@code unknown-name} or {@code ambiguous-name}. A new bag is made. */
     public static Result<Resolved> resolve(View view, String written) {
         int colon = written.indexOf(':');
-        String kind = (colon < 0 ? written : written.substring(0, colon)).strip().toLowerCase(Locale.ROOT);
+        String kind =
+                (colon < 0 ? written : written.substring(0, colon)).strip().toLowerCase(Locale.ROOT);
         String rest = colon < 0 ? "" : written.substring(colon + 1).strip();
         switch (kind) {
             case "bag":
@@ -81,13 +82,12 @@ public final class SpotNames {
             return "the canvas of " + pieceTitle(view, on.piece());
         }
         Spot.Boundary edge = (Spot.Boundary) spot;
-        String base =
-                switch (edge.edge()) {
-                    case SUPPLIER -> "a supplier";
-                    case LOST -> "lost";
-                    case FOUND -> "found";
-                    case SWAPPED -> "swapped";
-                };
+        String base = switch (edge.edge()) {
+            case SUPPLIER -> "a supplier";
+            case LOST -> "lost";
+            case FOUND -> "found";
+            case SWAPPED -> "swapped";
+        };
         return edge.name().map(n -> base + " (" + n + ")").orElse(base);
     }
 
@@ -96,7 +96,8 @@ public final class SpotNames {
         if (found instanceof Result.Ok<Stored<Bag>> ok && isExactly(ok.value(), name)) {
             return there(new Spot.InBag(ok.value().id()));
         }
-        if (found instanceof Result.Refused<Stored<Bag>> no && no.refusal().code().equals("ambiguous-name")) {
+        if (found instanceof Result.Refused<Stored<Bag>> no
+                && no.refusal().code().equals("ambiguous-name")) {
             return Result.refused(no.refusal());
         }
         UUID id = ByName.idFor(Bag.TYPE, name);
@@ -107,7 +108,8 @@ public final class SpotNames {
     }
 
     private static boolean isExactly(Stored<Bag> bag, String name) {
-        return bag.value().name().strip().equalsIgnoreCase(name.strip()) || bag.id().toString().equalsIgnoreCase(name);
+        return bag.value().name().strip().equalsIgnoreCase(name.strip())
+                || bag.id().toString().equalsIgnoreCase(name);
     }
 
     private static Result<Resolved> pocket(View view, String written, String rest) {
@@ -116,15 +118,17 @@ public final class SpotNames {
             return notASpot(written);
         }
         String pocketName = decoded(rest.substring(slash + 1));
-        return ByName.find(view, Holder.TYPE, Holder::name, decoded(rest.substring(0, slash))).then(holder -> {
-            for (Pocket pocket : holder.value().pockets()) {
-                if (pocket.name().equalsIgnoreCase(pocketName) || pocket.id().toString().equals(pocketName)) {
-                    return there(new Spot.InPocket(holder.id(), pocket.id()));
-                }
-            }
-            return Result.refused(
-                    "unknown-name", holder.value().name() + " has no pocket called '" + pocketName + "'.");
-        });
+        return ByName.find(view, Holder.TYPE, Holder::name, decoded(rest.substring(0, slash)))
+                .then(holder -> {
+                    for (Pocket pocket : holder.value().pockets()) {
+                        if (pocket.name().equalsIgnoreCase(pocketName)
+                                || pocket.id().toString().equals(pocketName)) {
+                            return there(new Spot.InPocket(holder.id(), pocket.id()));
+                        }
+                    }
+                    return Result.refused(
+                            "unknown-name", holder.value().name() + " has no pocket called '" + pocketName + "'.");
+                });
     }
 
     private static Result<Resolved> there(Spot spot) {

@@ -82,7 +82,8 @@ final class DateWords {
                     : betweenFirstAndLast(date, date.isYear() && year.digits().matches("\\d\\dXX"));
         }
         if (restOpen) {
-            return (date.isMonth() ? "some month in " : "some time in ") + year(date.firstDay().getYear());
+            return (date.isMonth() ? "some month in " : "some time in ")
+                    + year(date.firstDay().getYear());
         }
         boolean onlyDayOpen = !date.parts().get(1).open() && date.parts().get(2).allOpen();
         return onlyDayOpen ? "some time in " + month(date.firstDay()) : betweenFirstAndLast(date, false);
@@ -90,7 +91,10 @@ final class DateWords {
 
     private static String yearNotKnown(EdtfDate date) {
         boolean monthKnown = !date.parts().get(1).open();
-        if (!monthKnown || date.isDay() && date.parts().get(2).open() && !date.parts().get(2).allOpen()) {
+        if (!monthKnown
+                || date.isDay()
+                        && date.parts().get(2).open()
+                        && !date.parts().get(2).allOpen()) {
             return betweenFirstAndLast(date, false);
         }
         boolean dayKnown = date.isDay() && !date.parts().get(2).open();

@@ -4,8 +4,7 @@ package org.glintery.api.time;
  * One expression of the Extended Date/Time Format: ISO 8601-2:2019 as the Library of Congress specification of
  * 2019-02-04 profiles it. Immutable.
  */
-sealed interface Edtf
-        permits EdtfDate, EdtfSeason, EdtfYear, EdtfMoment, EdtfInterval, EdtfRange, EdtfSet, OpenEnd {
+sealed interface Edtf permits EdtfDate, EdtfSeason, EdtfYear, EdtfMoment, EdtfInterval, EdtfRange, EdtfSet, OpenEnd {
 
     Span span();
 

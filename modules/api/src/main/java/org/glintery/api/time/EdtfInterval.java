@@ -8,9 +8,7 @@ record EdtfInterval(Edtf start, Edtf end) implements Edtf {
     /** Empty when the end lies before the start. */
     static Optional<EdtfInterval> of(Edtf start, Edtf end) {
         boolean saysNothing = start == OpenEnd.UNKNOWN && end == OpenEnd.UNKNOWN;
-        return saysNothing || !Edtf.inOrder(start, end)
-                ? Optional.empty()
-                : Optional.of(new EdtfInterval(start, end));
+        return saysNothing || !Edtf.inOrder(start, end) ? Optional.empty() : Optional.of(new EdtfInterval(start, end));
     }
 
     @Override

@@ -88,7 +88,8 @@ final class EdtfParser {
         for (int group = 1; group < 9 && form.group(group + 1) != null; group += 3) {
             Doubt after = Doubt.of(form.group(group + 2));
             parts.replaceAll(part -> part.doubted(after));
-            parts.add(new Part(form.group(group + 1), Doubt.of(form.group(group)).and(after)));
+            parts.add(
+                    new Part(form.group(group + 1), Doubt.of(form.group(group)).and(after)));
         }
         return EdtfSeason.of(parts).map(Edtf.class::cast).or(() -> EdtfDate.of(parts));
     }

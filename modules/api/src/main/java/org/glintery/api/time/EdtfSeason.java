@@ -46,6 +46,7 @@ record EdtfSeason(int year, SeasonOfYear season, Doubt yearDoubt, Doubt seasonDo
     public String words() {
         return yearDoubt == seasonDoubt
                 ? yearDoubt.lead() + season.words(year)
-                : season.words(year) + DateWords.differingDoubts(List.of("year", "season"), List.of(yearDoubt, seasonDoubt));
+                : season.words(year)
+                        + DateWords.differingDoubts(List.of("year", "season"), List.of(yearDoubt, seasonDoubt));
     }
 }

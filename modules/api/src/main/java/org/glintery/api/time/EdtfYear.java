@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
  */
 record EdtfYear(String text, long year, OptionalInt significant) implements Edtf {
 
-    private static final Pattern FORM =
-            Pattern.compile("(?<long>Y)?(?<sign>-?)(?<digits>\\d{1,18})(?:E(?<zeros>\\d{1,2}))?(?:S(?<significant>\\d{1,2}))?");
+    private static final Pattern FORM = Pattern.compile(
+            "(?<long>Y)?(?<sign>-?)(?<digits>\\d{1,18})(?:E(?<zeros>\\d{1,2}))?(?:S(?<significant>\\d{1,2}))?");
     /** Beyond this the arithmetic would not hold; the world is younger. */
     private static final BigInteger FURTHEST = BigInteger.TEN.pow(18);
 

@@ -16,7 +16,8 @@ final class NamedTimes {
             Pattern.compile("(first|second|third|last|fourth) (quarter|half) of (\\d{4})");
     private static final Pattern DECADE = Pattern.compile("(\\d{3})0'?s");
     private static final Pattern SHORT_DECADE = Pattern.compile("'?(\\d)0'?s|([a-z]+)");
-    private static final Pattern FEAST = Pattern.compile("(last )?(?:this )?(easter|christmas)(?: (?:of |in )?(\\d{4}))?");
+    private static final Pattern FEAST =
+            Pattern.compile("(last )?(?:this )?(easter|christmas)(?: (?:of |in )?(\\d{4}))?");
 
     private final LocalDate today;
 
@@ -37,8 +38,7 @@ final class NamedTimes {
             return Optional.empty();
         }
         return Names.season(match.group(2))
-                .flatMap(season -> inYear(
-                        match.group(3), match.group(1) != null, year -> EdtfSeason.of(year, season)));
+                .flatMap(season -> inYear(match.group(3), match.group(1) != null, year -> EdtfSeason.of(year, season)));
     }
 
     private Optional<Edtf> partOfYear(String text) {
@@ -49,18 +49,17 @@ final class NamedTimes {
         boolean half = match.group(2).equals("half");
         SeasonOfYear first = half ? SeasonOfYear.FIRST_HALF : SeasonOfYear.FIRST_QUARTER;
         int parts = half ? 2 : 4;
-        int place =
-                switch (match.group(1)) {
-                    case "first" -> 0;
-                    case "second" -> 1;
-                    case "third" -> 2;
-                    case "fourth" -> 3;
-                    default -> parts - 1;
-                };
+        int place = switch (match.group(1)) {
+            case "first" -> 0;
+            case "second" -> 1;
+            case "third" -> 2;
+            case "fourth" -> 3;
+            default -> parts - 1;
+        };
         return place >= parts
                 ? Optional.empty()
-                : Optional.of(EdtfSeason.of(
-                        Integer.parseInt(match.group(3)), SeasonOfYear.numbered(first.number() + place)));
+                : Optional.of(
+                        EdtfSeason.of(Integer.parseInt(match.group(3)), SeasonOfYear.numbered(first.number() + place)));
     }
 
     private Optional<Edtf> decade(String text) {
@@ -86,9 +85,11 @@ final class NamedTimes {
             return Optional.empty();
         }
         boolean easter = match.group(2).equals("easter");
-        return inYear(match.group(3), match.group(1) != null, year -> EdtfDate.ofDay(
-                        easter ? easterSunday(year) : LocalDate.of(year, 12, 25))
-                .doubted(Doubt.APPROXIMATE));
+        return inYear(
+                match.group(3),
+                match.group(1) != null,
+                year -> EdtfDate.ofDay(easter ? easterSunday(year) : LocalDate.of(year, 12, 25))
+                        .doubted(Doubt.APPROXIMATE));
     }
 
     private <T extends Edtf> Optional<Edtf> inYear(String year, boolean last, IntFunction<T> time) {

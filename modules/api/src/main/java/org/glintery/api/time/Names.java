@@ -18,8 +18,24 @@ final class Names {
             "winter", SeasonOfYear.WINTER);
 
     private static final Map<String, Integer> DECADES = Map.of(
-            "twenties", 20, "thirties", 30, "forties", 40, "fifties", 50, "sixties", 60, "seventies", 70, "eighties", 80,
-            "nineties", 90, "noughties", 0);
+            "twenties",
+            20,
+            "thirties",
+            30,
+            "forties",
+            40,
+            "fifties",
+            50,
+            "sixties",
+            60,
+            "seventies",
+            70,
+            "eighties",
+            80,
+            "nineties",
+            90,
+            "noughties",
+            0);
 
     private static final List<String> NUMBERS = List.of(
             "a", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");

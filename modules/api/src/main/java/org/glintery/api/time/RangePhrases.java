@@ -10,8 +10,8 @@ final class RangePhrases {
 
     private static final Pattern BETWEEN = Pattern.compile("(?:some ?time )?between (.+) and (.+)");
     private static final Pattern FROM_TO = Pattern.compile("(?:from )?(.+) (?:to|until|till|through|-) (.+)");
-    private static final Pattern OPEN = Pattern.compile(
-            "(?:some ?time )?(in or before|in or after|before|by|until|till|up to|after|since) (.+)");
+    private static final Pattern OPEN =
+            Pattern.compile("(?:some ?time )?(in or before|in or after|before|by|until|till|up to|after|since) (.+)");
     private static final Pattern EITHER = Pattern.compile("(?:either )?(.+) or (.+)");
     private static final Pattern NAMES_YEAR = Pattern.compile("\\b\\d{4}\\b");
     private static final Pattern TOLD_FROM_TODAY = Pattern.compile("\\b(?:ago|last|this|today|yesterday|now)\\b");
@@ -52,7 +52,8 @@ final class RangePhrases {
         String later = match.group(2);
         String earlier = completed(match.group(1), later);
         Optional<Edtf> to = later(later, earlier).map(RangePhrases::lastOf);
-        return to.flatMap(end -> earlier(earlier, end).map(RangePhrases::firstOf).map(start -> new Ends(start, end)))
+        return to.flatMap(
+                        end -> earlier(earlier, end).map(RangePhrases::firstOf).map(start -> new Ends(start, end)))
                 .filter(e -> canEnd(e.from()) && canEnd(e.to()));
     }
 
@@ -103,22 +104,32 @@ final class RangePhrases {
 
     private static Optional<Edtf> open(String word, Edtf date) {
         return switch (word) {
-            case "before" -> neighbour(date, -1).flatMap(last -> EdtfRange.of(OpenEnd.OPEN, last)).map(EdtfSet::oneOf);
-            case "after" -> neighbour(date, 1).flatMap(first -> EdtfRange.of(first, OpenEnd.OPEN)).map(EdtfSet::oneOf);
-            case "by", "in or before" -> Optional.of(lastOf(date))
-                    .filter(RangePhrases::canEnd)
-                    .flatMap(last -> EdtfRange.of(OpenEnd.OPEN, last))
-                    .map(EdtfSet::oneOf);
-            case "in or after" -> Optional.of(firstOf(date))
-                    .filter(RangePhrases::canEnd)
-                    .flatMap(first -> EdtfRange.of(first, OpenEnd.OPEN))
-                    .map(EdtfSet::oneOf);
-            case "since" -> Optional.of(firstOf(date))
-                    .filter(RangePhrases::canEnd)
-                    .flatMap(start -> EdtfInterval.of(start, OpenEnd.OPEN));
-            default -> Optional.of(lastOf(date))
-                    .filter(RangePhrases::canEnd)
-                    .flatMap(end -> EdtfInterval.of(OpenEnd.OPEN, end));
+            case "before" ->
+                neighbour(date, -1)
+                        .flatMap(last -> EdtfRange.of(OpenEnd.OPEN, last))
+                        .map(EdtfSet::oneOf);
+            case "after" ->
+                neighbour(date, 1)
+                        .flatMap(first -> EdtfRange.of(first, OpenEnd.OPEN))
+                        .map(EdtfSet::oneOf);
+            case "by", "in or before" ->
+                Optional.of(lastOf(date))
+                        .filter(RangePhrases::canEnd)
+                        .flatMap(last -> EdtfRange.of(OpenEnd.OPEN, last))
+                        .map(EdtfSet::oneOf);
+            case "in or after" ->
+                Optional.of(firstOf(date))
+                        .filter(RangePhrases::canEnd)
+                        .flatMap(first -> EdtfRange.of(first, OpenEnd.OPEN))
+                        .map(EdtfSet::oneOf);
+            case "since" ->
+                Optional.of(firstOf(date))
+                        .filter(RangePhrases::canEnd)
+                        .flatMap(start -> EdtfInterval.of(start, OpenEnd.OPEN));
+            default ->
+                Optional.of(lastOf(date))
+                        .filter(RangePhrases::canEnd)
+                        .flatMap(end -> EdtfInterval.of(OpenEnd.OPEN, end));
         };
     }
 

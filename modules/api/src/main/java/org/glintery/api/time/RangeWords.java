@@ -30,7 +30,8 @@ final class RangeWords {
         }
         return range.openAtEnd()
                 ? "every date from " + range.from().words() + " on"
-                : "every date from " + range.from().words() + " to " + range.to().words();
+                : "every date from " + range.from().words() + " to "
+                        + range.to().words();
     }
 
     private static String lead(Doubt doubt) {
@@ -76,15 +77,21 @@ final class RangeWords {
     }
 
     private static String before(Edtf last) {
-        if (last instanceof EdtfDate date && !date.leavesDigitsOpen() && date.doubt().isPresent()) {
-            return "before " + date.doubt().get().lead() + sameGrain(date, date.lastDay().plusDays(1));
+        if (last instanceof EdtfDate date
+                && !date.leavesDigitsOpen()
+                && date.doubt().isPresent()) {
+            return "before " + date.doubt().get().lead()
+                    + sameGrain(date, date.lastDay().plusDays(1));
         }
         return "in or before " + last.words();
     }
 
     private static String after(Edtf first) {
-        if (first instanceof EdtfDate date && !date.leavesDigitsOpen() && date.doubt().isPresent()) {
-            return "after " + date.doubt().get().lead() + sameGrain(date, date.firstDay().minusDays(1));
+        if (first instanceof EdtfDate date
+                && !date.leavesDigitsOpen()
+                && date.doubt().isPresent()) {
+            return "after " + date.doubt().get().lead()
+                    + sameGrain(date, date.firstDay().minusDays(1));
         }
         return "in or after " + first.words();
     }

@@ -56,8 +56,10 @@ final class RelativePhrases {
             case "month" -> Optional.of(EdtfDate.ofMonth(today.minusMonths(back)));
             case "year" -> Optional.of(EdtfDate.ofYear(today.getYear() - back));
             default -> {
-                LocalDate monday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)).minusWeeks(back);
-                yield EdtfRange.of(EdtfDate.ofDay(monday), EdtfDate.ofDay(monday.plusDays(6))).map(EdtfSet::oneOf);
+                LocalDate monday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY))
+                        .minusWeeks(back);
+                yield EdtfRange.of(EdtfDate.ofDay(monday), EdtfDate.ofDay(monday.plusDays(6)))
+                        .map(EdtfSet::oneOf);
             }
         };
     }
@@ -69,7 +71,7 @@ final class RelativePhrases {
         }
         boolean last = "last ".equals(match.group(1));
         return Names.weekday(match.group(2))
-                .map(day -> EdtfDate.ofDay(today.with(
-                        last ? TemporalAdjusters.previous(day) : TemporalAdjusters.previousOrSame(day))));
+                .map(day -> EdtfDate.ofDay(
+                        today.with(last ? TemporalAdjusters.previous(day) : TemporalAdjusters.previousOrSame(day))));
     }
 }

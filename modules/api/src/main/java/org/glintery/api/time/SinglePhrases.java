@@ -54,12 +54,11 @@ final class SinglePhrases {
         if (!match.matches()) {
             return Optional.empty();
         }
-        ThirdOfMonth third =
-                switch (match.group(1).charAt(0)) {
-                    case 'm' -> ThirdOfMonth.MID;
-                    case 'l' -> ThirdOfMonth.LATE;
-                    default -> match.group(1).startsWith("end") ? ThirdOfMonth.LATE : ThirdOfMonth.EARLY;
-                };
+        ThirdOfMonth third = switch (match.group(1).charAt(0)) {
+            case 'm' -> ThirdOfMonth.MID;
+            case 'l' -> ThirdOfMonth.LATE;
+            default -> match.group(1).startsWith("end") ? ThirdOfMonth.LATE : ThirdOfMonth.EARLY;
+        };
         return read(match.group(2)).flatMap(whole -> third(third, whole));
     }
 
@@ -68,7 +67,8 @@ final class SinglePhrases {
         if (whole instanceof EdtfSeason season) {
             LocalDate first = season.span().first().asDay().orElseThrow();
             return season.season().isThreeMonths()
-                    ? Optional.of(EdtfDate.ofMonth(first.plusMonths(third.ordinal())).doubted(Doubt.APPROXIMATE))
+                    ? Optional.of(
+                            EdtfDate.ofMonth(first.plusMonths(third.ordinal())).doubted(Doubt.APPROXIMATE))
                     : Optional.empty();
         }
         if (!(whole instanceof EdtfDate date) || date.isDay()) {
@@ -89,6 +89,7 @@ final class SinglePhrases {
     private static Optional<Edtf> thirdOfDecade(ThirdOfMonth third, int decade) {
         int from = third == ThirdOfMonth.EARLY ? 0 : third == ThirdOfMonth.MID ? 4 : 7;
         int to = third == ThirdOfMonth.EARLY ? 3 : third == ThirdOfMonth.MID ? 6 : 9;
-        return EdtfRange.of(EdtfDate.ofYear(decade + from), EdtfDate.ofYear(decade + to)).map(EdtfSet::oneOf);
+        return EdtfRange.of(EdtfDate.ofYear(decade + from), EdtfDate.ofYear(decade + to))
+                .map(EdtfSet::oneOf);
     }
 }

@@ -34,7 +34,8 @@ public sealed interface VerbResult {
 
     /** Exit 2 for a name that is unknown or ambiguous, exit 1 for any other refusal. */
     static VerbResult refused(Refusal refusal) {
-        boolean misnamed = refusal.code().equals("unknown-name") || refusal.code().equals("ambiguous-name");
+        boolean misnamed =
+                refusal.code().equals("unknown-name") || refusal.code().equals("ambiguous-name");
         return misnamed ? wrongUsage(refusal.text()) : new Refused(refusal);
     }
 }

@@ -28,8 +28,9 @@ public final class ByName {
             }
         }
         List<Stored<T>> exact = matching(all, s -> lower(name.apply(s.value())).equals(wanted));
-        List<Stored<T>> hits =
-                exact.isEmpty() ? matching(all, s -> lower(name.apply(s.value())).startsWith(wanted)) : exact;
+        List<Stored<T>> hits = exact.isEmpty()
+                ? matching(all, s -> lower(name.apply(s.value())).startsWith(wanted))
+                : exact;
         if (hits.size() == 1) {
             return Result.ok(hits.get(0));
         }

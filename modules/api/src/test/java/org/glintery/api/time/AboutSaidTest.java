@@ -110,7 +110,8 @@ class AboutSaidTest {
     @ParameterizedTest
     @CsvSource({"2006-04-16", "2008-03-23", "2011-04-24", "2019-04-21", "2021-04-04", "2038-04-25"})
     void findsEaster_inAnyYear(LocalDate easter) {
-        assertThat(About.said("Easter " + easter.getYear(), TODAY).map(About::toString)).contains(easter + "~");
+        assertThat(About.said("Easter " + easter.getYear(), TODAY).map(About::toString))
+                .contains(easter + "~");
     }
 
     @ParameterizedTest

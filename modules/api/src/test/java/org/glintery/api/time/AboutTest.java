@@ -42,7 +42,8 @@ class AboutTest {
         assertThat(far.earliest()).isEmpty();
         assertThat(far.latest()).isEmpty();
         assertThat(far).isGreaterThan(About.edtf("9999").orElseThrow());
-        assertThat(About.edtf("Y-17E8").orElseThrow()).isLessThan(About.edtf("-9999").orElseThrow());
+        assertThat(About.edtf("Y-17E8").orElseThrow())
+                .isLessThan(About.edtf("-9999").orElseThrow());
         assertThat(About.edtf("Y17E99")).isEmpty();
     }
 
@@ -64,7 +65,15 @@ class AboutTest {
     @Test
     void sortsByFirstDayThenLastThenText() {
         List<String> inOrder = List.of(
-                "../2019", "[..2020]", "2023", "2023-01-01", "2023-01-01~", "2023-21", "2023-03~", "2023-12-31", "2024/..");
+                "../2019",
+                "[..2020]",
+                "2023",
+                "2023-01-01",
+                "2023-01-01~",
+                "2023-21",
+                "2023-03~",
+                "2023-12-31",
+                "2024/..");
         List<About> sorted = new ArrayList<>(
                 inOrder.stream().map(t -> About.edtf(t).orElseThrow()).toList());
         Collections.shuffle(sorted, new Random(7));
@@ -102,7 +111,9 @@ class AboutTest {
     void keepsOneDay_whenMadeFromACalendarDay() {
         LocalDate day = LocalDate.of(2024, 2, 29);
         About about = About.on(day);
-        assertThat(about).hasToString("2024-02-29").isEqualTo(About.edtf("2024-02-29").orElseThrow());
+        assertThat(about)
+                .hasToString("2024-02-29")
+                .isEqualTo(About.edtf("2024-02-29").orElseThrow());
         assertThat(about.earliest()).contains(day);
         assertThat(about.latest()).contains(day);
         assertThatThrownBy(() -> About.on(LocalDate.of(12_000, 1, 1))).isInstanceOf(IllegalArgumentException.class);

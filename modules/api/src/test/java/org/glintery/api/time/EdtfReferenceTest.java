@@ -28,9 +28,11 @@ class EdtfReferenceTest {
             Edtf parsed = EdtfParser.parse(row[0]).orElseThrow(() -> new AssertionError(row[0]));
             About about = About.edtf(row[0]).orElseThrow();
             assertThat(type(parsed)).as(row[0]).isEqualTo(row[1]);
-            boolean same = about.earliest().equals(day(row[0], row[3])) && about.latest().equals(day(row[0], row[4]));
+            boolean same = about.earliest().equals(day(row[0], row[3]))
+                    && about.latest().equals(day(row[0], row[4]));
             if (!same) {
-                others.add(row[0] + " " + about.earliest().orElseThrow() + " " + about.latest().orElseThrow());
+                others.add(row[0] + " " + about.earliest().orElseThrow() + " "
+                        + about.latest().orElseThrow());
             }
         }
         // The specification gives seasons no months. The program behind the file takes spring for the first quarter;

@@ -24,6 +24,7 @@ public record Copied(String file, long documents, long movements, long blobs, lo
         String text = "%s %s: %d documents, %d movements, %d pictures."
                 .formatted(done, file, report.documents(), report.movements(), report.blobs());
         return VerbResult.said(
-                new Copied(file.toString(), report.documents(), report.movements(), report.blobs(), report.bytes()), text);
+                new Copied(file.toString(), report.documents(), report.movements(), report.blobs(), report.bytes()),
+                text);
     }
 }

@@ -24,7 +24,6 @@ public record Stepped(String sentence, UUID change, long revision) {
         Result.Ok<Applied> ok = (Result.Ok<Applied>) result;
         ok.warnings().forEach(call::say);
         String what = sentence.orElse("the last change");
-        return VerbResult.said(
-                new Stepped(what, ok.value().change(), ok.value().revision()), done + ": " + what + ".");
+        return VerbResult.said(new Stepped(what, ok.value().change(), ok.value().revision()), done + ": " + what + ".");
     }
 }

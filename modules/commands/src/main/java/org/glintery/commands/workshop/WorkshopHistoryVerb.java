@@ -37,14 +37,15 @@ public final class WorkshopHistoryVerb extends WorkshopVerb {
         }
         List<HistoryLine> changes = call.workshop().history(most.get());
         TextTable table = new TextTable("When", "Change", "");
-        changes.forEach(line -> table.row(
-                WHEN.format(line.recordedAt().atZone(call.clock().getZone())), line.sentence(), kind(line)));
+        changes.forEach(line ->
+                table.row(WHEN.format(line.recordedAt().atZone(call.clock().getZone())), line.sentence(), kind(line)));
         return VerbResult.said(new History(changes), changes.isEmpty() ? "Nothing was changed yet." : table.toString());
     }
 
     private static Optional<Integer> most(Optional<String> written) {
         try {
-            return Optional.of(written.map(text -> Integer.parseInt(text.strip())).orElse(USUAL))
+            return Optional.of(
+                            written.map(text -> Integer.parseInt(text.strip())).orElse(USUAL))
                     .filter(most -> most > 0);
         } catch (NumberFormatException e) {
             return Optional.empty();

@@ -34,7 +34,8 @@ public final class WorkshopNewVerb extends WorkshopVerb {
 
     @Override
     public VerbResult run(VerbCall call) {
-        Optional<String> currency = call.value("currency").map(code -> code.strip().toUpperCase(Locale.ROOT));
+        Optional<String> currency =
+                call.value("currency").map(code -> code.strip().toUpperCase(Locale.ROOT));
         if (currency.isPresent() && !isCurrency(currency.get())) {
             return VerbResult.wrongUsage("'" + currency.get() + "' is not a currency of ISO 4217, such as EUR.");
         }

@@ -23,6 +23,10 @@ public final class WorkshopRestoreVerb extends WorkshopVerb {
     public VerbResult run(VerbCall call) {
         Path file = call.path(call.need("file"));
         Path folder = call.workshopFolder();
-        return Copied.end(call, "Restored into " + folder + " from", file, call.workshops().restore(file, folder));
+        return Copied.end(
+                call,
+                "Restored into " + folder + " from",
+                file,
+                call.workshops().restore(file, folder));
     }
 }

@@ -82,7 +82,8 @@ public final class DemoCard {
                 });
         for (int i = 0; i < SIZE; i++) {
             for (int j = 0; j < i; j++) {
-                differences[i][j] = Ciede2000.difference(colours.get(i).lab(), colours.get(j).lab());
+                differences[i][j] = Ciede2000.difference(
+                        colours.get(i).lab(), colours.get(j).lab());
                 differences[j][i] = differences[i][j];
             }
         }
@@ -138,7 +139,9 @@ public final class DemoCard {
         Map<String, CardEntry> entries = new LinkedHashMap<>();
         for (int i = 0; i < size(); i++) {
             String name = ColourNames.isccNbs().nearest(colour(i)).named().name();
-            entries.put(code(i), new CardEntry(Optional.of(name), Optional.of(colour(i).hex()), false));
+            entries.put(
+                    code(i),
+                    new CardEntry(Optional.of(name), Optional.of(colour(i).hex()), false));
         }
         return new ColourCard(NAME, "Slipway card (invented, for the demo)", entries, List.of());
     }

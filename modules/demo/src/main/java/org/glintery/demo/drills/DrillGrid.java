@@ -89,7 +89,8 @@ public record DrillGrid(int columns, int rows, int[] cells, List<Integer> used) 
         return IntStream.range(0, counts.length)
                 .filter(colour -> counts[colour] > 0)
                 .boxed()
-                .sorted(Comparator.comparingLong((Integer colour) -> -counts[colour]).thenComparing(colour -> colour))
+                .sorted(Comparator.comparingLong((Integer colour) -> -counts[colour])
+                        .thenComparing(colour -> colour))
                 .toList();
     }
 

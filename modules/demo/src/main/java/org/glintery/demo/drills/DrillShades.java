@@ -34,8 +34,14 @@ final class DrillShades {
             places[used.get(i)] = EACH * i;
             boolean pale = luma(rgb) > 120;
             int[] shades = {
-                mixed(rgb, WHITE, 0.30), rgb, mixed(rgb, WHITE, 0.07), mixed(rgb, INK, 0.16), mixed(rgb, INK, 0.34),
-                mixed(rgb, WHITE, 0.62), mixed(rgb, PAPER, 0.58), pale ? mixed(rgb, INK, 0.5) : mixed(rgb, INK, 0.1)
+                mixed(rgb, WHITE, 0.30),
+                rgb,
+                mixed(rgb, WHITE, 0.07),
+                mixed(rgb, INK, 0.16),
+                mixed(rgb, INK, 0.34),
+                mixed(rgb, WHITE, 0.62),
+                mixed(rgb, PAPER, 0.58),
+                pale ? mixed(rgb, INK, 0.5) : mixed(rgb, INK, 0.1)
             };
             for (int shade = 0; shade < EACH; shade++) {
                 for (int channel = 0; channel < 3; channel++) {

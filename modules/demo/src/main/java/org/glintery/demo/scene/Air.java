@@ -67,7 +67,8 @@ final class Air {
                 double wave = noise.cloudy(x / scale * 0.006, 60 * band + x / scale * 0.0007, 2) - 0.5;
                 double fine = noise.smooth(x / scale * 0.02, 150 * band, 7) - 0.5;
                 int fromX = clamp(x + (int) (ripple * scale * (0.25 + depth) * (wave * 1.6 + fine * 0.5)), width);
-                int fromY = clamp(edge - 1 - (int) ((y - edge) * 1.06 + ripple * scale * 0.8 * wave * (0.3 + depth)), edge);
+                int fromY =
+                        clamp(edge - 1 - (int) ((y - edge) * 1.06 + ripple * scale * 0.8 * wave * (0.3 + depth)), edge);
                 double cover = 0.16 + murk * depth + 0.22 * (wave + fine * 0.5);
                 pixels[y * width + x] = above[fromY * width + fromX];
                 blend(y * width + x, own, cover);

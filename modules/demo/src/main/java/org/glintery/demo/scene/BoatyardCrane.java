@@ -35,12 +35,36 @@ final class BoatyardCrane implements Scene {
         double keel = tall * 0.845;
         double deck = tall * 0.655;
         Color paint = light.accent();
-        brush.poly(Tone.clear(light.dark(), 0.55), 110, keel + 6, 640, keel - 6, 560, keel + tall * 0.075, 190, keel + tall * 0.075);
+        brush.poly(
+                Tone.clear(light.dark(), 0.55),
+                110,
+                keel + 6,
+                640,
+                keel - 6,
+                560,
+                keel + tall * 0.075,
+                190,
+                keel + tall * 0.075);
         for (double x : new double[] {210, 350, 490}) {
             brush.line(x - 50, keel + 22, x, keel - tall * 0.07, 14, Tone.dim(light.near(), 0.4));
         }
-        brush.blob(paint, 80, deck - 8, 240, deck + 20, 470, deck + 18, 690, deck - 46, 640, keel - 70, 560, keel - 8, 360, keel + 4, 190, keel - 2, 120, keel - 60);
-        brush.blob(Tone.dim(paint, 0.5), 112, keel - 66, 360, keel - 50, 646, keel - 78, 570, keel - 10, 360, keel + 4, 188, keel - 2);
+        brush.blob(
+                paint, 80, deck - 8, 240, deck + 20, 470, deck + 18, 690, deck - 46, 640, keel - 70, 560, keel - 8, 360,
+                keel + 4, 190, keel - 2, 120, keel - 60);
+        brush.blob(
+                Tone.dim(paint, 0.5),
+                112,
+                keel - 66,
+                360,
+                keel - 50,
+                646,
+                keel - 78,
+                570,
+                keel - 10,
+                360,
+                keel + 4,
+                188,
+                keel - 2);
         brush.curve(9, light.pale(), 108, keel - 70, 240, keel - 56, 380, keel - 52, 530, keel - 62, 652, keel - 84);
         brush.curve(10, light.pale(), 84, deck - 4, 240, deck + 22, 470, deck + 20, 688, deck - 40);
         brush.box(214, deck - 108, 190, 124, light.pale());
@@ -92,8 +116,20 @@ final class BoatyardCrane implements Scene {
         for (int i = 0; i < bays; i++) {
             double t = (double) i / bays;
             double u = (i + 1.0) / bays;
-            brush.line(at(x1, x2, t), at(y1 + drop, y2 + 10, t), at(x1, x2, (t + u) / 2), at(y1, y2, (t + u) / 2), 5, iron);
-            brush.line(at(x1, x2, (t + u) / 2), at(y1, y2, (t + u) / 2), at(x1, x2, u), at(y1 + drop, y2 + 10, u), 5, iron);
+            brush.line(
+                    at(x1, x2, t),
+                    at(y1 + drop, y2 + 10, t),
+                    at(x1, x2, (t + u) / 2),
+                    at(y1, y2, (t + u) / 2),
+                    5,
+                    iron);
+            brush.line(
+                    at(x1, x2, (t + u) / 2),
+                    at(y1, y2, (t + u) / 2),
+                    at(x1, x2, u),
+                    at(y1 + drop, y2 + 10, u),
+                    5,
+                    iron);
         }
     }
 

@@ -141,11 +141,7 @@ final class Brush {
     /** Light that falls off from a point. @param opacity at the middle, 0 to 1 */
     void glow(double x, double y, double radius, Color colour, double opacity) {
         var paint = new RadialGradientPaint(
-                (float) x,
-                (float) y,
-                (float) radius,
-                new float[] {0, 0.25f, 0.6f, 1},
-                new Color[] {
+                (float) x, (float) y, (float) radius, new float[] {0, 0.25f, 0.6f, 1}, new Color[] {
                     Tone.clear(colour, opacity),
                     Tone.clear(colour, opacity * 0.55),
                     Tone.clear(colour, opacity * 0.16),

@@ -32,15 +32,27 @@ final class CableFerry implements Scene {
             double x = chance.nextDouble() * 1000;
             double edge = Math.abs(x - 500) / 500;
             double h = 30 + 120 * edge * (0.5 + chance.nextDouble());
-            Color green = Tone.mix(Tone.mix(light.near(), Tone.of(0x2F5B45), 0.4), light.far(), 0.45 * chance.nextDouble());
+            Color green =
+                    Tone.mix(Tone.mix(light.near(), Tone.of(0x2F5B45), 0.4), light.far(), 0.45 * chance.nextDouble());
             brush.poly(green, x - h * 0.24, ground + 2, x, ground - h, x + h * 0.24, ground + 2);
         }
     }
 
     private static void ferry(Brush brush, Shore shore, Light light, double x, double y) {
         Color deck = light.accent();
-        brush.poly(Tone.clear(Tone.dim(deck, 0.5), 0.6), x - 190, y + 42, x + 190, y + 42, x + 150, y + 84, x - 150, y + 84);
-        brush.poly(deck, x - 230, y - 22, x - 180, y + 6, x + 180, y + 6, x + 230, y - 22, x + 190, y + 42, x - 190, y + 42);
+        brush.poly(
+                Tone.clear(Tone.dim(deck, 0.5), 0.6),
+                x - 190,
+                y + 42,
+                x + 190,
+                y + 42,
+                x + 150,
+                y + 84,
+                x - 150,
+                y + 84);
+        brush.poly(
+                deck, x - 230, y - 22, x - 180, y + 6, x + 180, y + 6, x + 230, y - 22, x + 190, y + 42, x - 190,
+                y + 42);
         brush.poly(Tone.dim(deck, 0.4), x - 200, y + 22, x + 200, y + 22, x + 190, y + 42, x - 190, y + 42);
         brush.line(x - 222, y - 14, x - 180, y + 8, 8, light.pale());
         brush.line(x + 222, y - 14, x + 180, y + 8, 8, light.pale());
@@ -60,7 +72,20 @@ final class CableFerry implements Scene {
 
     private static void bank(Brush brush, Air air, Light light, SplittableRandom chance, double tall) {
         Color earth = Tone.mix(light.dark(), Tone.of(0x2D4A38), 0.3);
-        brush.blob(earth, -60, tall * 0.86, 180, tall * 0.90, 460, tall * 0.965, 800, tall * 1.04, 200, tall * 1.1, -80, tall * 1.06);
+        brush.blob(
+                earth,
+                -60,
+                tall * 0.86,
+                180,
+                tall * 0.90,
+                460,
+                tall * 0.965,
+                800,
+                tall * 1.04,
+                200,
+                tall * 1.1,
+                -80,
+                tall * 1.06);
         brush.blob(earth, 1060, tall * 0.90, 880, tall * 0.955, 760, tall * 1.03, 1060, tall * 1.08);
         for (int i = 0; i < 90; i++) {
             double x = i < 60 ? chance.nextDouble() * 420 : 800 + chance.nextDouble() * 200;

@@ -6,7 +6,8 @@ import java.util.SplittableRandom;
 /** Shelves of a chandlery: spools of twine, tins, bottles, coiled line, all in many colours. */
 final class ChandleryShelves implements Scene {
     private static final int[] DYES = {
-        0xC8452F, 0xE2A33B, 0x2F6F9E, 0x3A8A70, 0x8A4A6E, 0xE9DFC6, 0x29405E, 0xD9774A, 0x7FA9A4, 0x5B4A8A, 0xF0C987, 0x9A2F3C
+        0xC8452F, 0xE2A33B, 0x2F6F9E, 0x3A8A70, 0x8A4A6E, 0xE9DFC6, 0x29405E, 0xD9774A, 0x7FA9A4, 0x5B4A8A, 0xF0C987,
+        0x9A2F3C
     };
 
     @Override
@@ -24,13 +25,16 @@ final class ChandleryShelves implements Scene {
                 if (x + w > 960) {
                     break;
                 }
-                Color dye = Tone.mix(Tone.of(DYES[chance.nextInt(DYES.length)]), light.near(), light.lamps() ? 0.28 : 0.06);
+                Color dye =
+                        Tone.mix(Tone.of(DYES[chance.nextInt(DYES.length)]), light.near(), light.lamps() ? 0.28 : 0.06);
                 thing(brush, light, chance, x, board, w, step - 60, dye);
                 x += w + 10;
             }
             brush.box(0, board, 1000, 30, wood);
             brush.box(0, board, 1000, 8, Tone.lift(wood, 0.3));
-            brush.fill(Brush.downwards(board + 30, board + 74, Tone.clear(Color.BLACK, 0.55), Tone.clear(Color.BLACK, 0)), Brush.path(0, board + 30, 1000, board + 30, 1000, board + 74, 0, board + 74));
+            brush.fill(
+                    Brush.downwards(board + 30, board + 74, Tone.clear(Color.BLACK, 0.55), Tone.clear(Color.BLACK, 0)),
+                    Brush.path(0, board + 30, 1000, board + 30, 1000, board + 74, 0, board + 74));
         }
         brush.box(0, 0, 26, tall, wood);
         brush.box(974, 0, 26, tall, wood);
@@ -40,7 +44,14 @@ final class ChandleryShelves implements Scene {
     }
 
     private static void thing(
-            Brush brush, Light light, SplittableRandom chance, double x, double board, double w, double room, Color dye) {
+            Brush brush,
+            Light light,
+            SplittableRandom chance,
+            double x,
+            double board,
+            double w,
+            double room,
+            Color dye) {
         switch (chance.nextInt(5)) {
             case 0, 1 -> spool(brush, x, board, w, Math.min(room, 130 + chance.nextInt(2) * 24), dye);
             case 2 -> tin(brush, light, x, board, w, Math.min(room, 96 + chance.nextInt(60)), dye);
@@ -71,7 +82,24 @@ final class ChandleryShelves implements Scene {
 
     private static void bottle(Brush brush, Light light, double x, double board, double w, double h, Color dye) {
         Color glass = Tone.mix(dye, light.dark(), 0.2);
-        brush.blob(glass, x, board - h * 0.55, x + w * 0.34, board - h * 0.72, x + w * 0.36, board - h * 0.98, x + w * 0.64, board - h * 0.98, x + w * 0.66, board - h * 0.72, x + w, board - h * 0.55, x + w, board, x, board);
+        brush.blob(
+                glass,
+                x,
+                board - h * 0.55,
+                x + w * 0.34,
+                board - h * 0.72,
+                x + w * 0.36,
+                board - h * 0.98,
+                x + w * 0.64,
+                board - h * 0.98,
+                x + w * 0.66,
+                board - h * 0.72,
+                x + w,
+                board - h * 0.55,
+                x + w,
+                board,
+                x,
+                board);
         brush.box(x + w * 0.33, board - h, w * 0.34, 20, Tone.of(0xB98A55));
         brush.box(x + 4, board - h * 0.42, w - 8, h * 0.26, light.pale());
         brush.line(x + w * 0.24, board - h * 0.5, x + w * 0.24, board - 14, 6, Tone.lift(glass, 0.5));
@@ -91,7 +119,11 @@ final class ChandleryShelves implements Scene {
     }
 
     private static void shine(Brush brush, double x, double y, double w, double h) {
-        brush.fill(Brush.across(x, x + w * 0.4, Tone.clear(Color.WHITE, 0.30), Tone.clear(Color.WHITE, 0)), Brush.path(x, y, x + w * 0.4, y, x + w * 0.4, y + h, x, y + h));
-        brush.fill(Brush.across(x + w * 0.5, x + w, Tone.clear(Color.BLACK, 0), Tone.clear(Color.BLACK, 0.40)), Brush.path(x + w * 0.5, y, x + w, y, x + w, y + h, x + w * 0.5, y + h));
+        brush.fill(
+                Brush.across(x, x + w * 0.4, Tone.clear(Color.WHITE, 0.30), Tone.clear(Color.WHITE, 0)),
+                Brush.path(x, y, x + w * 0.4, y, x + w * 0.4, y + h, x, y + h));
+        brush.fill(
+                Brush.across(x + w * 0.5, x + w, Tone.clear(Color.BLACK, 0), Tone.clear(Color.BLACK, 0.40)),
+                Brush.path(x + w * 0.5, y, x + w, y, x + w, y + h, x + w * 0.5, y + h));
     }
 }

@@ -16,7 +16,13 @@ final class HarbourChart implements Scene {
         double[] phases = {chance.nextDouble() * 6, chance.nextDouble() * 6};
         brush.sweep(0, tall, paper, paper);
         for (int depth = 0; depth < 6; depth++) {
-            coast(brush, Tone.mix(Tone.mix(paper, light.sky(), 0.35), deep, depth / 5.0), 330 + depth * 88, depth, tall, phases);
+            coast(
+                    brush,
+                    Tone.mix(Tone.mix(paper, light.sky(), 0.35), deep, depth / 5.0),
+                    330 + depth * 88,
+                    depth,
+                    tall,
+                    phases);
         }
         island(brush, light, paper, ink, 740, tall * 0.30, 92, phases[0]);
         island(brush, light, paper, ink, 640, tall * 0.76, 58, phases[1]);
@@ -38,7 +44,9 @@ final class HarbourChart implements Scene {
         double[] points = new double[2 * (STEPS + 3)];
         for (int i = 0; i <= STEPS; i++) {
             double t = (double) i / STEPS;
-            points[2 * i] = from - 130 * Math.sin(t * 3.3 + 0.5) + 60 * Math.sin(t * 8 + phases[0] + wobble * 0.35)
+            points[2 * i] = from
+                    - 130 * Math.sin(t * 3.3 + 0.5)
+                    + 60 * Math.sin(t * 8 + phases[0] + wobble * 0.35)
                     + 26 * Math.sin(t * 21 + phases[1] + wobble);
             points[2 * i + 1] = -20 + t * (tall + 40);
         }
@@ -53,7 +61,10 @@ final class HarbourChart implements Scene {
         double[] points = new double[2 * (STEPS + 3)];
         for (int i = 0; i <= STEPS; i++) {
             double t = (double) i / STEPS;
-            points[2 * i] = 268 - 140 * Math.sin(t * 3.3 + 0.5) + 60 * Math.sin(t * 8 + phases[0]) + 22 * Math.sin(t * 23 + phases[1]);
+            points[2 * i] = 268
+                    - 140 * Math.sin(t * 3.3 + 0.5)
+                    + 60 * Math.sin(t * 8 + phases[0])
+                    + 22 * Math.sin(t * 23 + phases[1]);
             points[2 * i + 1] = -20 + t * (tall + 40);
         }
         points[2 * STEPS + 2] = -60;
@@ -80,16 +91,21 @@ final class HarbourChart implements Scene {
         brush.disc(x + 176, y - 34, 16, light.accent());
     }
 
-    private static void island(Brush brush, Light light, Color paper, Color ink, double x, double y, double size, double phase) {
+    private static void island(
+            Brush brush, Light light, Color paper, Color ink, double x, double y, double size, double phase) {
         for (int ring = 3; ring >= 0; ring--) {
             double[] points = new double[36];
             for (int i = 0; i < 18; i++) {
                 double angle = i * Math.PI / 9;
-                double r = size * (0.6 + ring * 0.28) * (1 + 0.2 * Math.sin(2 * angle + phase) + 0.1 * Math.sin(5 * angle + 2 * phase));
+                double r = size
+                        * (0.6 + ring * 0.28)
+                        * (1 + 0.2 * Math.sin(2 * angle + phase) + 0.1 * Math.sin(5 * angle + 2 * phase));
                 points[2 * i] = x + r * Math.cos(angle);
                 points[2 * i + 1] = y + 1.25 * r * Math.sin(angle);
             }
-            Color[] colours = {Tone.mix(light.second(), light.pale(), 0.4), paper, Tone.mix(paper, light.sky(), 0.5), light.sky()};
+            Color[] colours = {
+                Tone.mix(light.second(), light.pale(), 0.4), paper, Tone.mix(paper, light.sky(), 0.5), light.sky()
+            };
             brush.blob(colours[ring], points);
             if (ring == 0) {
                 brush.curve(7, ink, java.util.Arrays.copyOf(points, 36));
@@ -98,7 +114,9 @@ final class HarbourChart implements Scene {
     }
 
     private static void channel(Brush brush, Light light, Color ink, double tall) {
-        double[] way = {960, tall * 0.06, 560, tall * 0.16, 520, tall * 0.40, 860, tall * 0.52, 820, tall * 0.70, 420, tall * 0.62};
+        double[] way = {
+            960, tall * 0.06, 560, tall * 0.16, 520, tall * 0.40, 860, tall * 0.52, 820, tall * 0.70, 420, tall * 0.62
+        };
         for (int i = 0; i < 34; i++) {
             double t = i / 34.0 * (way.length / 2 - 1);
             int k = (int) t;

@@ -28,7 +28,20 @@ final class LastFerry implements Scene {
         Color white = light.lamps() ? Tone.mix(light.pale(), light.middle(), 0.35) : light.pale();
         Color shade = Tone.mix(white, light.middle(), 0.45);
         double deck = water - tall * 0.085;
-        brush.blob(light.lamps() ? Tone.mix(light.accent(), light.dark(), 0.45) : light.accent(), 20, deck + 6, 300, deck + 24, 600, deck + 4, 664, deck - 14, 626, water + 14, 90, water + 14);
+        brush.blob(
+                light.lamps() ? Tone.mix(light.accent(), light.dark(), 0.45) : light.accent(),
+                20,
+                deck + 6,
+                300,
+                deck + 24,
+                600,
+                deck + 4,
+                664,
+                deck - 14,
+                626,
+                water + 14,
+                90,
+                water + 14);
         brush.box(60, deck - 96, 530, 108, white);
         brush.box(60, deck - 96, 530, 18, shade);
         brush.box(120, deck - 176, 380, 84, white);
@@ -52,7 +65,16 @@ final class LastFerry implements Scene {
     }
 
     private static void ferryFoot(Brush brush, Light light, double horizon) {
-        brush.poly(Tone.clear(light.dark(), 0.75), 84, horizon + 8, 640, horizon + 8, 600, horizon + 30, 120, horizon + 30);
+        brush.poly(
+                Tone.clear(light.dark(), 0.75),
+                84,
+                horizon + 8,
+                640,
+                horizon + 8,
+                600,
+                horizon + 30,
+                120,
+                horizon + 30);
         brush.line(60, horizon + 12, 650, horizon + 12, 6, light.pale());
     }
 

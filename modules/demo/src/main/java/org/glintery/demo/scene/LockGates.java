@@ -28,12 +28,25 @@ final class LockGates implements Scene {
         for (int i = 0; i < 26; i++) {
             double x = 500 + (chance.nextDouble() - 0.5) * 60;
             double top = sill + (pool - sill) * (0.25 + 0.3 * chance.nextDouble());
-            brush.curve(7, Tone.clear(Tone.lift(light.pale(), 0.3), 0.7), x, top, x + (x - 500) * 0.8, (top + pool) / 2, x + (x - 500) * 2, pool);
+            brush.curve(
+                    7,
+                    Tone.clear(Tone.lift(light.pale(), 0.3), 0.7),
+                    x,
+                    top,
+                    x + (x - 500) * 0.8,
+                    (top + pool) / 2,
+                    x + (x - 500) * 2,
+                    pool);
         }
         air.water(pool, tall, light.middle(), light.dark(), 46, 0.35);
         for (int i = 0; i < 60; i++) {
             double reach = chance.nextDouble();
-            brush.oval(500 + (chance.nextDouble() - 0.5) * 340 * (0.4 + reach), pool + 6 + reach * 70, 18 * (1.2 - reach), 8 * (1.2 - reach), Tone.clear(light.pale(), 0.7 * (1.1 - reach)));
+            brush.oval(
+                    500 + (chance.nextDouble() - 0.5) * 340 * (0.4 + reach),
+                    pool + 6 + reach * 70,
+                    18 * (1.2 - reach),
+                    8 * (1.2 - reach),
+                    Tone.clear(light.pale(), 0.7 * (1.1 - reach)));
         }
         beams(brush, light, sill);
         shore.lamp(96, sill - 150, 12);

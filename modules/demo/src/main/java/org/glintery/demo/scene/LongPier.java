@@ -33,7 +33,16 @@ final class LongPier implements Scene {
         }
         Color plank = Tone.mix(light.pale(), wood, 0.35);
         double front = (tall + 40 - horizon) / 92;
-        brush.poly(plank, endX - 15, horizon + 9, endX + 4, horizon + 9, endX + 40 * front, tall + 40, endX - 150 * front, tall + 40);
+        brush.poly(
+                plank,
+                endX - 15,
+                horizon + 9,
+                endX + 4,
+                horizon + 9,
+                endX + 40 * front,
+                tall + 40,
+                endX - 150 * front,
+                tall + 40);
         for (int i = 0; i < 84; i++) {
             double s = 1 / (0.13 + i * 0.045);
             double y = horizon + 92 * s;
@@ -49,13 +58,23 @@ final class LongPier implements Scene {
         for (int side = 0; side < 2; side++) {
             double k = side == 0 ? -146 : 38;
             for (double up : new double[] {20, 52}) {
-                brush.line(endX + k * 0.18, horizon + (92 - up) * 0.18, endX + k * 8, horizon + (92 - up) * 8, 4, Tone.mix(light.dark(), light.horizon(), 0.25));
+                brush.line(
+                        endX + k * 0.18,
+                        horizon + (92 - up) * 0.18,
+                        endX + k * 8,
+                        horizon + (92 - up) * 8,
+                        4,
+                        Tone.mix(light.dark(), light.horizon(), 0.25));
             }
         }
         air.mist(horizon + 10, tall * 0.07, light.horizon(), 0.75);
         if (light == Light.FROST) {
             for (int i = 0; i < 190; i++) {
-                brush.disc(chance.nextDouble() * 1000, chance.nextDouble() * tall, 3 + 5 * chance.nextDouble(), Tone.clear(Color.WHITE, 0.85));
+                brush.disc(
+                        chance.nextDouble() * 1000,
+                        chance.nextDouble() * tall,
+                        3 + 5 * chance.nextDouble(),
+                        Tone.clear(Color.WHITE, 0.85));
             }
         }
         air.finish(0.35, 0.14);
@@ -63,14 +82,22 @@ final class LongPier implements Scene {
 
     private static void post(Brush brush, Shore shore, double x, double deck, double s, Color iron, int side) {
         brush.line(x, deck, x, deck - 210 * s, 12 * s, iron);
-        brush.curve(8 * s, iron, x, deck - 196 * s, x + side * 4 * s, deck - 226 * s, x - side * 36 * s, deck - 226 * s);
+        brush.curve(
+                8 * s, iron, x, deck - 196 * s, x + side * 4 * s, deck - 226 * s, x - side * 36 * s, deck - 226 * s);
         shore.lamp(x - side * 40 * s, deck - 214 * s, 14 * s);
     }
 
     private static void pavilion(Brush brush, Light light, double x, double horizon) {
         Color wall = Tone.mix(light.far(), light.middle(), 0.5);
         brush.box(x - 74, horizon - 34, 132, 38, wall);
-        brush.poly(Tone.mix(light.middle(), light.accent(), 0.4), x - 90, horizon - 32, x - 8, horizon - 84, x + 74, horizon - 32);
+        brush.poly(
+                Tone.mix(light.middle(), light.accent(), 0.4),
+                x - 90,
+                horizon - 32,
+                x - 8,
+                horizon - 84,
+                x + 74,
+                horizon - 32);
         brush.box(x - 14, horizon - 104, 12, 30, wall);
         for (int i = 0; i < 4; i++) {
             brush.box(x - 62 + i * 30, horizon - 24, 18, 20, light.pane(true));

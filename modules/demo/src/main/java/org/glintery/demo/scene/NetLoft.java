@@ -35,7 +35,20 @@ final class NetLoft implements Scene {
 
     private static void gable(Brush brush, Light light, Color tar, double tall) {
         Color trim = light.lamps() ? Tone.mix(light.pale(), light.sky(), 0.35) : light.pale();
-        brush.poly(light.dark(), 10, tall * 0.335, 500, tall * 0.035, 990, tall * 0.335, 990, tall * 0.295, 500, 0, 10, tall * 0.295);
+        brush.poly(
+                light.dark(),
+                10,
+                tall * 0.335,
+                500,
+                tall * 0.035,
+                990,
+                tall * 0.335,
+                990,
+                tall * 0.295,
+                500,
+                0,
+                10,
+                tall * 0.295);
         brush.line(26, tall * 0.332, 500, tall * 0.052, 18, trim);
         brush.line(974, tall * 0.332, 500, tall * 0.052, 18, trim);
         brush.box(455, tall * 0.15, 90, tall * 0.085, trim);
@@ -58,13 +71,22 @@ final class NetLoft implements Scene {
                 double x = right ? outer - 76 - a * 82 : outer + a * 82;
                 boolean lit = (a + 2 * b + row) % 3 != 0;
                 Color pane = light.lamps()
-                        ? (lit ? Tone.mix(light.lamp(), light.accent(), 0.1 * row) : Tone.mix(light.near(), light.sky(), 0.5))
+                        ? (lit
+                                ? Tone.mix(light.lamp(), light.accent(), 0.1 * row)
+                                : Tone.mix(light.near(), light.sky(), 0.5))
                         : Tone.mix(light.high(), light.horizon(), lit ? 0.75 - 0.15 * row : 0.15);
                 boolean odd = right && row == 1 && a == 1 && b == 1;
                 double py = y + b * height / 2;
                 brush.box(x, py, 76, height / 2 - 7, odd ? Tone.mix(light.accent(), light.second(), 0.35) : pane);
                 if (!odd) {
-                    brush.poly(Tone.clear(Color.WHITE, 0.28), x + 38 - side * 34, py, x + 38 - side * 8, py, x + 38 - side * 34, py + height * 0.26);
+                    brush.poly(
+                            Tone.clear(Color.WHITE, 0.28),
+                            x + 38 - side * 34,
+                            py,
+                            x + 38 - side * 8,
+                            py,
+                            x + 38 - side * 34,
+                            py + height * 0.26);
                 }
             }
         }
@@ -77,7 +99,20 @@ final class NetLoft implements Scene {
         brush.line(392, top, 608, top, 16, Tone.dim(light.second(), 0.4));
         brush.fill(
                 Tone.clear(light.dark(), 0.45),
-                Curves.through(true, 400, top, 600, top, 616, tall * 0.6, 640, tall * 0.98, 360, tall * 0.98, 384, tall * 0.6));
+                Curves.through(
+                        true,
+                        400,
+                        top,
+                        600,
+                        top,
+                        616,
+                        tall * 0.6,
+                        640,
+                        tall * 0.98,
+                        360,
+                        tall * 0.98,
+                        384,
+                        tall * 0.6));
         for (int i = 0; i <= 10; i++) {
             double x = 400 + i * 20;
             double foot = 350 + i * 30;

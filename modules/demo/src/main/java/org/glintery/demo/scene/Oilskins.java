@@ -18,15 +18,34 @@ final class Oilskins implements Scene {
             brush.box(i * 70, rail, 6, floor - rail, Tone.dim(panel, 0.4));
             brush.box(i * 70 + 6, rail, 4, floor - rail, Tone.lift(panel, 0.2));
         }
-        brush.sweep(floor, tall, Tone.mix(Tone.of(0x8A6544), light.near(), 0.3), Tone.mix(Tone.of(0x5C402B), light.near(), 0.3));
+        brush.sweep(
+                floor,
+                tall,
+                Tone.mix(Tone.of(0x8A6544), light.near(), 0.3),
+                Tone.mix(Tone.of(0x5C402B), light.near(), 0.3));
         for (int i = 0; i < 4; i++) {
             brush.line(0, floor + 20 + i * i * 14, 1000, floor + 20 + i * i * 14, 4, Tone.clear(Color.BLACK, 0.35));
         }
         air.worn(0, 0, 1000, tall, 16, 4, 0.24);
-        brush.poly(Tone.clear(light.lamps() ? light.lamp() : Color.WHITE, 0.20), 0, tall * 0.05, 420, tall * 0.05, 1000, floor, 480, floor);
+        brush.poly(
+                Tone.clear(light.lamps() ? light.lamp() : Color.WHITE, 0.20),
+                0,
+                tall * 0.05,
+                420,
+                tall * 0.05,
+                1000,
+                floor,
+                480,
+                floor);
         brush.box(0, rail - 22, 1000, 46, Tone.mix(light.pale(), light.second(), 0.25));
         brush.box(0, rail + 18, 1000, 8, Tone.clear(Color.BLACK, 0.4));
-        Color[] cloth = {light.second(), light.accent(), Tone.mix(Tone.of(0x1F5A88), light.near(), 0.2), Tone.mix(light.second(), light.pale(), 0.35), Tone.mix(Tone.of(0x2E7D64), light.near(), 0.2)};
+        Color[] cloth = {
+            light.second(),
+            light.accent(),
+            Tone.mix(Tone.of(0x1F5A88), light.near(), 0.2),
+            Tone.mix(light.second(), light.pale(), 0.35),
+            Tone.mix(Tone.of(0x2E7D64), light.near(), 0.2)
+        };
         for (int i = 0; i < 5; i++) {
             double x = 110 + i * 196;
             double length = tall * (0.40 + 0.05 * ((i * 3) % 4) / 3.0);
@@ -39,12 +58,41 @@ final class Oilskins implements Scene {
         air.finish(0.5, 0.12);
     }
 
-    private static void coat(Brush brush, Light light, double x, double peg, double length, Color colour, boolean hood) {
+    private static void coat(
+            Brush brush, Light light, double x, double peg, double length, Color colour, boolean hood) {
         double foot = peg + length;
         var shape = Curves.through(
-                true, x, peg + 8, x + 34, peg + 30, x + 74, peg + 60, x + 92, peg + length * 0.55, x + 72, peg + length * 0.62,
-                x + 70, peg + length * 0.5, x + 78, foot, x + 20, foot + 12, x - 30, foot + 8, x - 78, foot - 2, x - 70, peg + length * 0.5,
-                x - 74, peg + length * 0.62, x - 92, peg + length * 0.54, x - 74, peg + 60, x - 34, peg + 30);
+                true,
+                x,
+                peg + 8,
+                x + 34,
+                peg + 30,
+                x + 74,
+                peg + 60,
+                x + 92,
+                peg + length * 0.55,
+                x + 72,
+                peg + length * 0.62,
+                x + 70,
+                peg + length * 0.5,
+                x + 78,
+                foot,
+                x + 20,
+                foot + 12,
+                x - 30,
+                foot + 8,
+                x - 78,
+                foot - 2,
+                x - 70,
+                peg + length * 0.5,
+                x - 74,
+                peg + length * 0.62,
+                x - 92,
+                peg + length * 0.54,
+                x - 74,
+                peg + 60,
+                x - 34,
+                peg + 30);
         var shadow = java.awt.geom.AffineTransform.getTranslateInstance(26, 16).createTransformedShape(shape);
         brush.fill(Tone.clear(Color.BLACK, 0.42), shadow);
         brush.fill(colour, shape);
@@ -59,7 +107,20 @@ final class Oilskins implements Scene {
             brush.disc(x + 12, peg + 100 + i * length * 0.17, 8, Tone.lift(light.pale(), 0.2));
         }
         if (hood) {
-            brush.blob(Tone.dim(colour, 0.18), x - 44, peg + 54, x - 34, peg + 14, x, peg - 4, x + 34, peg + 14, x + 44, peg + 54, x, peg + 76);
+            brush.blob(
+                    Tone.dim(colour, 0.18),
+                    x - 44,
+                    peg + 54,
+                    x - 34,
+                    peg + 14,
+                    x,
+                    peg - 4,
+                    x + 34,
+                    peg + 14,
+                    x + 44,
+                    peg + 54,
+                    x,
+                    peg + 76);
             brush.blob(Tone.dim(colour, 0.62), x - 22, peg + 48, x, peg + 22, x + 22, peg + 48, x, peg + 62);
         } else {
             brush.blob(Tone.dim(colour, 0.3), x - 40, peg + 40, x, peg + 24, x + 40, peg + 40, x, peg + 70);
@@ -73,7 +134,20 @@ final class Oilskins implements Scene {
             double left = x - 62 + i * 62;
             Color rubber = Tone.mix(light.dark(), sole, 0.35);
             brush.oval(left + 34, ground + 6, 52, 12, Tone.clear(Color.BLACK, 0.4));
-            brush.poly(rubber, left, ground - 118, left + 44, ground - 118, left + 46, ground - 36, left + 74, ground - 18, left + 74, ground + 4, left - 2, ground + 4);
+            brush.poly(
+                    rubber,
+                    left,
+                    ground - 118,
+                    left + 44,
+                    ground - 118,
+                    left + 46,
+                    ground - 36,
+                    left + 74,
+                    ground - 18,
+                    left + 74,
+                    ground + 4,
+                    left - 2,
+                    ground + 4);
             brush.box(left - 3, ground - 126, 50, 18, sole);
             brush.box(left - 4, ground - 4, 80, 10, sole);
             brush.line(left + 12, ground - 100, left + 12, ground - 20, 6, Tone.lift(rubber, 0.4));

@@ -15,19 +15,42 @@ final class PailLabel implements Scene {
         brush.box(0, 0, 1000, tall * 0.085, blue);
         double x = -20;
         int i = 0;
-        Color[] walls = {light.accent(), light.second(), blue, Tone.mix(light.middle(), light.pale(), 0.3), Tone.mix(light.accent(), light.second(), 0.5)};
+        Color[] walls = {
+            light.accent(),
+            light.second(),
+            blue,
+            Tone.mix(light.middle(), light.pale(), 0.3),
+            Tone.mix(light.accent(), light.second(), 0.5)
+        };
         while (x < 1000) {
             double w = 70 + chance.nextInt(3) * 16;
             double h = tall * (0.16 + 0.05 * chance.nextInt(4));
             Color wall = walls[i++ % walls.length];
             brush.box(x, ground - h, w, h, wall);
-            brush.poly(Tone.dim(wall, 0.5), x - 6, ground - h, x + w / 2, ground - h - tall * 0.10, x + w + 6, ground - h);
+            brush.poly(
+                    Tone.dim(wall, 0.5), x - 6, ground - h, x + w / 2, ground - h - tall * 0.10, x + w + 6, ground - h);
             brush.box(x + w * 0.2, ground - h + 18, w * 0.22, tall * 0.06, enamel);
             brush.box(x + w * 0.58, ground - h + 18, w * 0.22, tall * 0.06, enamel);
             brush.box(x + w * 0.36, ground - tall * 0.07, w * 0.28, tall * 0.07, Tone.dim(wall, 0.6));
             x += w + 8;
         }
-        brush.curve(8, light.dark(), -20, tall * 0.13, 160, tall * 0.19, 340, tall * 0.13, 500, tall * 0.19, 660, tall * 0.13, 840, tall * 0.19, 1020, tall * 0.13);
+        brush.curve(
+                8,
+                light.dark(),
+                -20,
+                tall * 0.13,
+                160,
+                tall * 0.19,
+                340,
+                tall * 0.13,
+                500,
+                tall * 0.19,
+                660,
+                tall * 0.13,
+                840,
+                tall * 0.19,
+                1020,
+                tall * 0.13);
         for (int k = 0; k < 17; k++) {
             double fx = k * 62.5;
             double fy = tall * (0.16 - 0.03 * Math.cos(fx / 1000 * 6 * Math.PI));

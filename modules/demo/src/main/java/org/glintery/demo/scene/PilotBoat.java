@@ -12,7 +12,14 @@ final class PilotBoat implements Scene {
         shore.sky(tall * 0.62, 0.95);
         brush.glow(700, tall * 0.34, 520, Tone.lift(light.horizon(), 0.4), 0.65);
         for (int i = 0; i < 3; i++) {
-            wave(brush, light, tall, 0.48 + i * 0.06, 0.028, i * 1.9 + 0.4, Tone.mix(light.far(), light.middle(), 0.3 + i * 0.3));
+            wave(
+                    brush,
+                    light,
+                    tall,
+                    0.48 + i * 0.06,
+                    0.028,
+                    i * 1.9 + 0.4,
+                    Tone.mix(light.far(), light.middle(), 0.3 + i * 0.3));
         }
         boat(brush, shore, light, tall);
         for (int i = 0; i < 5; i++) {
@@ -31,7 +38,8 @@ final class PilotBoat implements Scene {
         return tall * (level - size * (0.75 * Math.sin(1.25 * t + phase) + 0.35 * Math.sin(2.7 * t + 1.7 * phase)));
     }
 
-    private static void wave(Brush brush, Light light, double tall, double level, double size, double phase, Color water) {
+    private static void wave(
+            Brush brush, Light light, double tall, double level, double size, double phase, Color water) {
         int steps = 30;
         double[] points = new double[2 * (steps + 3)];
         for (int i = 0; i <= steps; i++) {
@@ -44,7 +52,10 @@ final class PilotBoat implements Scene {
         points[2 * steps + 4] = -60;
         points[2 * steps + 5] = tall + 60;
         double top = tall * (level - size);
-        brush.fill(Brush.downwards(top, tall * (level + 0.16), Tone.mix(water, light.sky(), 0.45), water, Tone.dim(water, 0.3)), Curves.through(true, points));
+        brush.fill(
+                Brush.downwards(
+                        top, tall * (level + 0.16), Tone.mix(water, light.sky(), 0.45), water, Tone.dim(water, 0.3)),
+                Curves.through(true, points));
         brush.curve(9, Tone.mix(light.pale(), water, 0.15), java.util.Arrays.copyOf(points, 2 * steps + 2));
         for (int k = 1; k < 4; k++) {
             double[] line = java.util.Arrays.copyOf(points, 2 * steps + 2);
@@ -59,15 +70,46 @@ final class PilotBoat implements Scene {
         double x = 430;
         double y = tall * 0.545;
         Color hull = light.accent();
-        brush.blob(hull, x - 250, y + 70, x - 235, y + 10, x + 60, y - 38, x + 300, y - 130, x + 250, y + 10, x + 140, y + 110, x - 180, y + 130);
-        brush.blob(Tone.dim(hull, 0.5), x - 245, y + 64, x + 60, y + 22, x + 262, y - 30, x + 140, y + 110, x - 180, y + 130);
+        brush.blob(
+                hull, x - 250, y + 70, x - 235, y + 10, x + 60, y - 38, x + 300, y - 130, x + 250, y + 10, x + 140,
+                y + 110, x - 180, y + 130);
+        brush.blob(
+                Tone.dim(hull, 0.5),
+                x - 245,
+                y + 64,
+                x + 60,
+                y + 22,
+                x + 262,
+                y - 30,
+                x + 140,
+                y + 110,
+                x - 180,
+                y + 130);
         brush.curve(11, light.pale(), x - 238, y + 8, x + 60, y - 36, x + 296, y - 126);
         brush.poly(light.pale(), x - 150, y - 4, x - 160, y - 120, x + 34, y - 148, x + 66, y - 36);
-        brush.poly(Tone.mix(light.pale(), light.middle(), 0.4), x - 150, y - 4, x - 160, y - 120, x - 118, y - 126, x - 108, y - 10);
+        brush.poly(
+                Tone.mix(light.pale(), light.middle(), 0.4),
+                x - 150,
+                y - 4,
+                x - 160,
+                y - 120,
+                x - 118,
+                y - 126,
+                x - 108,
+                y - 10);
         brush.poly(light.second(), x - 178, y - 118, x - 182, y - 142, x + 44, y - 174, x + 50, y - 148);
         for (int i = 0; i < 3; i++) {
             double wx = x - 96 + i * 46;
-            brush.poly(light.pane(true), wx, y - 108 - i * 6.5, wx + 32, y - 112 - i * 6.5, wx + 36, y - 70 - i * 6.5, wx + 4, y - 66 - i * 6.5);
+            brush.poly(
+                    light.pane(true),
+                    wx,
+                    y - 108 - i * 6.5,
+                    wx + 32,
+                    y - 112 - i * 6.5,
+                    wx + 36,
+                    y - 70 - i * 6.5,
+                    wx + 4,
+                    y - 66 - i * 6.5);
         }
         brush.line(x - 84, y - 150, x - 100, y - 300, 9, light.dark());
         brush.line(x - 100, y - 290, x + 284, y - 122, 3, light.dark());

@@ -15,8 +15,12 @@ final class QuayHouses implements Scene {
         shore.hills(horizon, tall * 0.30, 0.25);
         double[] widths = {150, 190, 160, 210, 150, 200};
         Color[] fronts = {
-            light.accent(), light.second(), Tone.mix(light.middle(), light.pale(), 0.3), light.pale(),
-            Tone.mix(Tone.of(0x3E7F6A), light.middle(), 0.3), Tone.mix(light.accent(), light.second(), 0.5)
+            light.accent(),
+            light.second(),
+            Tone.mix(light.middle(), light.pale(), 0.3),
+            light.pale(),
+            Tone.mix(Tone.of(0x3E7F6A), light.middle(), 0.3),
+            Tone.mix(light.accent(), light.second(), 0.5)
         };
         double x = -30;
         for (int i = 0; i < widths.length; i++) {
@@ -40,19 +44,46 @@ final class QuayHouses implements Scene {
     }
 
     private static void front(
-            Brush brush, Light light, SplittableRandom chance, double x, double ground, double w, double h, Color colour, int i) {
+            Brush brush,
+            Light light,
+            SplittableRandom chance,
+            double x,
+            double ground,
+            double w,
+            double h,
+            Color colour,
+            int i) {
         Color wall = light.lamps() ? Tone.mix(colour, light.near(), 0.52) : Tone.mix(colour, light.far(), 0.12);
         Color trim = light.lamps() ? Tone.mix(light.pale(), light.sky(), 0.5) : light.pale();
         Color roof = Tone.mix(light.dark(), light.accent(), 0.22);
         double top = ground - h;
         if (i % 3 == 1) {
-            brush.poly(wall, x, top + 2, x, top - 46, x + w * 0.22, top - 46, x + w * 0.22, top - 92, x + w * 0.78, top - 92, x + w * 0.78, top - 46, x + w, top - 46, x + w, top + 2);
+            brush.poly(
+                    wall,
+                    x,
+                    top + 2,
+                    x,
+                    top - 46,
+                    x + w * 0.22,
+                    top - 46,
+                    x + w * 0.22,
+                    top - 92,
+                    x + w * 0.78,
+                    top - 92,
+                    x + w * 0.78,
+                    top - 46,
+                    x + w,
+                    top - 46,
+                    x + w,
+                    top + 2);
         } else {
             brush.poly(roof, x - 6, top + 2, x + w / 2, top - w * 0.62, x + w + 6, top + 2);
             brush.box(x + w * 0.7, top - w * 0.55, 26, 70, roof);
         }
         brush.box(x, top, w, h, wall);
-        brush.fill(Brush.across(x, x + w, Tone.clear(Color.BLACK, 0.26), Tone.clear(Color.BLACK, 0)), new java.awt.geom.Rectangle2D.Double(x, top, w, h));
+        brush.fill(
+                Brush.across(x, x + w, Tone.clear(Color.BLACK, 0.26), Tone.clear(Color.BLACK, 0)),
+                new java.awt.geom.Rectangle2D.Double(x, top, w, h));
         brush.box(x, top, w, 10, trim);
         int floors = (int) (h / 96);
         int columns = w > 180 ? 3 : 2;

@@ -46,9 +46,10 @@ final class RopeWalk implements Scene {
                 double far = 1 / (0.62 + (i + 0.55) * 0.62);
                 double x1 = EYE_X + side * 372 * near;
                 double x2 = EYE_X + side * 372 * far;
-                Color glass = light.lamps() ? Tone.mix(light.sky(), light.high(), 0.3) : Tone.mix(light.horizon(), light.pale(), 0.4);
-                brush.poly(
-                        glass, x1, eye - 172 * near, x2, eye - 172 * far, x2, eye - 20 * far, x1, eye - 20 * near);
+                Color glass = light.lamps()
+                        ? Tone.mix(light.sky(), light.high(), 0.3)
+                        : Tone.mix(light.horizon(), light.pale(), 0.4);
+                brush.poly(glass, x1, eye - 172 * near, x2, eye - 172 * far, x2, eye - 20 * far, x1, eye - 20 * near);
                 double bar = (x1 + x2) / 2;
                 double mid = (near + far) / 2;
                 brush.line(bar, eye - 172 * mid, bar, eye - 20 * mid, 9 * mid, timber);
@@ -60,9 +61,31 @@ final class RopeWalk implements Scene {
     private static void door(Brush brush, Light light, double eye) {
         brush.fill(
                 Brush.downwards(eye - 90, eye + 58, light.sky(), light.horizon(), Tone.lift(light.horizon(), 0.4)),
-                Brush.path(EYE_X - 60, eye + 58, EYE_X - 60, eye - 60, EYE_X, eye - 104, EYE_X + 60, eye - 60, EYE_X + 60, eye + 58));
-        brush.poly(light.far(), EYE_X - 60, eye + 8, EYE_X - 10, eye - 12, EYE_X + 60, eye + 4, EYE_X + 60, eye + 16, EYE_X - 60, eye + 16);
-        brush.poly(light.middle(), EYE_X - 60, eye + 16, EYE_X + 60, eye + 16, EYE_X + 60, eye + 58, EYE_X - 60, eye + 58);
+                Brush.path(
+                        EYE_X - 60,
+                        eye + 58,
+                        EYE_X - 60,
+                        eye - 60,
+                        EYE_X,
+                        eye - 104,
+                        EYE_X + 60,
+                        eye - 60,
+                        EYE_X + 60,
+                        eye + 58));
+        brush.poly(
+                light.far(),
+                EYE_X - 60,
+                eye + 8,
+                EYE_X - 10,
+                eye - 12,
+                EYE_X + 60,
+                eye + 4,
+                EYE_X + 60,
+                eye + 16,
+                EYE_X - 60,
+                eye + 16);
+        brush.poly(
+                light.middle(), EYE_X - 60, eye + 16, EYE_X + 60, eye + 16, EYE_X + 60, eye + 58, EYE_X - 60, eye + 58);
         for (int i = 0; i < 5; i++) {
             brush.line(EYE_X - 50 + 12 * i, eye + 22 + 7 * i, EYE_X + 44 - 9 * i, eye + 22 + 7 * i, 3, light.horizon());
         }
@@ -91,8 +114,14 @@ final class RopeWalk implements Scene {
             double far = 1 / (0.62 + (i + 0.5) * 0.62);
             brush.poly(
                     Tone.clear(ray, 0.20),
-                    EYE_X + 372 * near, eye - 150 * near, EYE_X + 372 * far, eye - 150 * far,
-                    EYE_X - 120 * far, eye + 175 * far, EYE_X - 160 * near, eye + 190 * near);
+                    EYE_X + 372 * near,
+                    eye - 150 * near,
+                    EYE_X + 372 * far,
+                    eye - 150 * far,
+                    EYE_X - 120 * far,
+                    eye + 175 * far,
+                    EYE_X - 160 * near,
+                    eye + 190 * near);
         }
     }
 

@@ -16,7 +16,13 @@ final class RowingBoats implements Scene {
             double y = chance.nextDouble() * tall;
             brush.curve(4, Tone.clear(Tone.lift(light.sky(), 0.5), 0.4), x, y, x + 22, y - 7, x + 44, y, x + 70, y - 5);
         }
-        Color[] paints = {Tone.mix(Tone.of(0x2F7FB8), light.middle(), 0.2), light.pale(), light.accent(), light.second(), Tone.mix(Tone.of(0x2E7D6B), light.near(), 0.2)};
+        Color[] paints = {
+            Tone.mix(Tone.of(0x2F7FB8), light.middle(), 0.2),
+            light.pale(),
+            light.accent(),
+            light.second(),
+            Tone.mix(Tone.of(0x2E7D6B), light.near(), 0.2)
+        };
         int rows = (int) Math.max(2, Math.round((tall - 120) / 400));
         double step = (tall - 110) / rows;
         for (int row = 0; row < rows; row++) {
@@ -66,7 +72,22 @@ final class RowingBoats implements Scene {
 
     private static java.awt.Shape hull(double x, double y, double w, double h) {
         return Curves.through(
-                true, x, y - h, x + w * 0.72, y - h * 0.5, x + w, y + h * 0.1, x + w * 0.74, y + h * 0.86, x, y + h * 0.94,
-                x - w * 0.74, y + h * 0.86, x - w, y + h * 0.1, x - w * 0.72, y - h * 0.5);
+                true,
+                x,
+                y - h,
+                x + w * 0.72,
+                y - h * 0.5,
+                x + w,
+                y + h * 0.1,
+                x + w * 0.74,
+                y + h * 0.86,
+                x,
+                y + h * 0.94,
+                x - w * 0.74,
+                y + h * 0.86,
+                x - w,
+                y + h * 0.1,
+                x - w * 0.72,
+                y - h * 0.5);
     }
 }

@@ -35,14 +35,22 @@ final class SignalBoard implements Scene {
             brush.disc(corner[0], corner[1], 22, Tone.dim(light.second(), 0.3));
             brush.disc(corner[0] - 4, corner[1] - 5, 13, Tone.lift(light.second(), 0.35));
         }
-        brush.glow(light.lamps() ? 500 : 160, light.lamps() ? 0 : 60, 900, light.lamps() ? light.lamp() : light.pale(), 0.34);
+        brush.glow(
+                light.lamps() ? 500 : 160,
+                light.lamps() ? 0 : 60,
+                900,
+                light.lamps() ? light.lamp() : light.pale(),
+                0.34);
         air.finish(0.5, 0.12);
     }
 
     private static void flag(
             Brush brush, Light light, SplittableRandom chance, double x, double y, double width, double height) {
         Color[] cloth = {
-            light.accent(), light.second(), light.pale(), Tone.mix(Tone.of(0x1E4E9C), light.near(), 0.25),
+            light.accent(),
+            light.second(),
+            light.pale(),
+            Tone.mix(Tone.of(0x1E4E9C), light.near(), 0.25),
             Tone.mix(Tone.of(0x2E7D6B), light.middle(), 0.2)
         };
         int first = chance.nextInt(cloth.length);
@@ -50,15 +58,32 @@ final class SignalBoard implements Scene {
         Color two = cloth[(first + 1 + chance.nextInt(cloth.length - 1)) % cloth.length];
         double sag = 10 + 10 * chance.nextDouble();
         var shape = Curves.through(
-                true, x, y, x + width / 2, y + sag * 0.4, x + width, y, x + width + 3, y + height / 2, x + width - 2,
-                y + height, x + width / 2, y + height + sag, x + 2, y + height, x - 3, y + height / 2);
+                true,
+                x,
+                y,
+                x + width / 2,
+                y + sag * 0.4,
+                x + width,
+                y,
+                x + width + 3,
+                y + height / 2,
+                x + width - 2,
+                y + height,
+                x + width / 2,
+                y + height + sag,
+                x + 2,
+                y + height,
+                x - 3,
+                y + height / 2);
         var shadow = java.awt.geom.AffineTransform.getTranslateInstance(12, 14).createTransformedShape(shape);
         brush.fill(Tone.clear(Color.BLACK, 0.35), shadow);
         brush.fill(one, shape);
         brush.onlyIn(shape);
         pattern(brush, chance.nextInt(9), x, y, width, height + sag, two);
         brush.fill(Brush.across(x, x + width * 0.45, Tone.clear(Color.WHITE, 0.22), Tone.clear(Color.WHITE, 0)), shape);
-        brush.fill(Brush.across(x + width * 0.55, x + width, Tone.clear(Color.BLACK, 0), Tone.clear(Color.BLACK, 0.28)), shape);
+        brush.fill(
+                Brush.across(x + width * 0.55, x + width, Tone.clear(Color.BLACK, 0), Tone.clear(Color.BLACK, 0.28)),
+                shape);
         brush.anywhere();
         brush.disc(x + 8, y + 2, 7, light.pale());
         brush.disc(x + width - 8, y + 2, 7, light.pale());
@@ -74,7 +99,21 @@ final class SignalBoard implements Scene {
                 brush.box(x + w / 2, y + h / 2, w, h, two);
             }
             case 4 -> brush.box(x + w * 0.28, y + h * 0.28, w * 0.44, h * 0.44, two);
-            case 5 -> brush.poly(two, x - 4, y - 4, x + w * 0.3, y - 4, x + w + 4, y + h * 0.75, x + w + 4, y + h + 20, x + w * 0.7, y + h + 20, x - 4, y + h * 0.25);
+            case 5 ->
+                brush.poly(
+                        two,
+                        x - 4,
+                        y - 4,
+                        x + w * 0.3,
+                        y - 4,
+                        x + w + 4,
+                        y + h * 0.75,
+                        x + w + 4,
+                        y + h + 20,
+                        x + w * 0.7,
+                        y + h + 20,
+                        x - 4,
+                        y + h * 0.25);
             case 6 -> brush.poly(two, x + w / 2, y + 8, x + w - 12, y + h / 2, x + w / 2, y + h - 8, x + 12, y + h / 2);
             case 7 -> {
                 brush.box(x + w * 0.38, y - 4, w * 0.24, h + 20, two);

@@ -25,7 +25,17 @@ final class TideFlats implements Scene {
             double x = chance.nextDouble() * 1000;
             double y = chance.nextDouble() * tall;
             double bend = 8 + 14 * chance.nextDouble();
-            brush.curve(3.5, Tone.clear(Tone.lift(light.horizon(), 0.4), 0.45), x, y, x + 22, y + bend, x + 50, y + bend * 0.6, x + 78, y + bend * 1.4);
+            brush.curve(
+                    3.5,
+                    Tone.clear(Tone.lift(light.horizon(), 0.4), 0.45),
+                    x,
+                    y,
+                    x + 22,
+                    y + bend,
+                    x + 50,
+                    y + bend * 0.6,
+                    x + 78,
+                    y + bend * 1.4);
         }
         air.worn(0, 0, 1000, tall, 30, 2, 0.25);
         slip(brush, light, tall);

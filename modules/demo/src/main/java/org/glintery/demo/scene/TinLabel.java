@@ -17,7 +17,9 @@ final class TinLabel implements Scene {
             for (int i = -1; i < 16; i++) {
                 double x = i * 1000.0 / 14 + (row % 2) * 1000.0 / 28;
                 double y = tall - edge - row * scale * 0.9 + scale * 0.2;
-                Color leaf = row % 3 == 0 ? light.middle() : row % 3 == 1 ? Tone.mix(ground, light.sky(), 0.25) : Tone.mix(ground, light.accent(), 0.65);
+                Color leaf = row % 3 == 0
+                        ? light.middle()
+                        : row % 3 == 1 ? Tone.mix(ground, light.sky(), 0.25) : Tone.mix(ground, light.accent(), 0.65);
                 brush.disc(x, y, 1000.0 / 27, gold);
                 brush.disc(x, y + 4, 1000.0 / 31, leaf);
                 brush.disc(x, y + 12, 1000.0 / 50, Tone.mix(leaf, light.pale(), 0.35));
@@ -31,7 +33,19 @@ final class TinLabel implements Scene {
             brush.blob(light.accent(), x, tall * 0.31, x + 66, tall * 0.5, x, tall * 0.69, x - 66, tall * 0.5);
             brush.line(x, tall * 0.36, x, tall * 0.63, 9, light.pale());
             brush.line(x - 26, tall * 0.43, x + 26, tall * 0.43, 9, light.pale());
-            brush.curve(9, light.pale(), x - 42, tall * 0.54, x - 22, tall * 0.62, x, tall * 0.645, x + 22, tall * 0.62, x + 42, tall * 0.54);
+            brush.curve(
+                    9,
+                    light.pale(),
+                    x - 42,
+                    tall * 0.54,
+                    x - 22,
+                    tall * 0.62,
+                    x,
+                    tall * 0.645,
+                    x + 22,
+                    tall * 0.62,
+                    x + 42,
+                    tall * 0.54);
         }
         air.finish(0.25, 0.10);
     }
@@ -55,9 +69,29 @@ final class TinLabel implements Scene {
         brush.onlyIn(oval);
         brush.sweep(top, horizon, light.high(), light.sky(), light.horizon());
         brush.sweep(horizon, bottom, light.middle(), light.near());
-        brush.blob(Tone.mix(light.far(), light.middle(), 0.3), 280, horizon + 8, 360, horizon - 30, 470, horizon - 6, 600, horizon - 40, 720, horizon + 8);
+        brush.blob(
+                Tone.mix(light.far(), light.middle(), 0.3),
+                280,
+                horizon + 8,
+                360,
+                horizon - 30,
+                470,
+                horizon - 6,
+                600,
+                horizon - 40,
+                720,
+                horizon + 8);
         double s = (bottom - top) / 240;
-        brush.poly(light.accent(), 350, horizon - 8 * s, 650, horizon - 8 * s, 618, horizon + 36 * s, 384, horizon + 36 * s);
+        brush.poly(
+                light.accent(),
+                350,
+                horizon - 8 * s,
+                650,
+                horizon - 8 * s,
+                618,
+                horizon + 36 * s,
+                384,
+                horizon + 36 * s);
         brush.box(390, horizon - 46 * s, 210, 40 * s, light.pale());
         brush.box(430, horizon - 78 * s, 120, 34 * s, light.pale());
         for (int i = 0; i < 5; i++) {
@@ -66,7 +100,19 @@ final class TinLabel implements Scene {
         brush.box(470, horizon - 118 * s, 36, 44 * s, light.second());
         brush.box(470, horizon - 118 * s, 36, 12 * s, light.dark());
         for (int i = 0; i < 4; i++) {
-            brush.curve(6, light.pale(), 300, horizon + (52 + i * 18) * s, 400, horizon + (46 + i * 18) * s, 500, horizon + (54 + i * 18) * s, 600, horizon + (46 + i * 18) * s, 700, horizon + (52 + i * 18) * s);
+            brush.curve(
+                    6,
+                    light.pale(),
+                    300,
+                    horizon + (52 + i * 18) * s,
+                    400,
+                    horizon + (46 + i * 18) * s,
+                    500,
+                    horizon + (54 + i * 18) * s,
+                    600,
+                    horizon + (46 + i * 18) * s,
+                    700,
+                    horizon + (52 + i * 18) * s);
         }
         brush.anywhere();
     }

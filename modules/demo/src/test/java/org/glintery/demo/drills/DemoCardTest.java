@@ -32,7 +32,8 @@ class DemoCardTest {
             Lab lab = card.colour(i).lab();
             // Half a step of an 8-bit channel moves a colour by less than 1 in each of L, a and b.
             assertThat(lab.l() - (9 + 10.5 * (card.code(i).charAt(0) - '0'))).isBetween(-1.0, 1.0);
-            assertThat(lab.a() - 20 * ("BDFHKMPRT".indexOf(card.code(i).charAt(1)) - 4)).isBetween(-1.0, 1.0);
+            assertThat(lab.a() - 20 * ("BDFHKMPRT".indexOf(card.code(i).charAt(1)) - 4))
+                    .isBetween(-1.0, 1.0);
             assertThat(lab.b() - 20 * (card.code(i).charAt(2) - '0' - 4)).isBetween(-1.0, 1.0);
         }
     }

@@ -16,10 +16,13 @@ class NearestTest {
         var card = new DemoCard();
         var chance = new SplittableRandom(SEED);
         for (int n = 0; n < 500; n++) {
-            int[] channels = IntStream.range(0, 3).map(i -> chance.nextInt(32) * 255 / 31).toArray();
+            int[] channels = IntStream.range(0, 3)
+                    .map(i -> chance.nextInt(32) * 255 / 31)
+                    .toArray();
             var wanted = new Srgb(channels[0], channels[1], channels[2]);
             double least = IntStream.range(0, card.size())
-                    .mapToDouble(i -> Ciede2000.difference(wanted.lab(), card.colour(i).lab()))
+                    .mapToDouble(i ->
+                            Ciede2000.difference(wanted.lab(), card.colour(i).lab()))
                     .min()
                     .orElseThrow();
             int found = card.nearest().of(channels[0], channels[1], channels[2]);

@@ -79,7 +79,9 @@ public final class NewFile {
         if (lower.contains("no space left") || lower.contains("not enough space") || lower.contains("disk full")) {
             return new Refusal("disk-full", Bundle.file_full());
         }
-        if (cause instanceof AccessDeniedException || lower.contains("permission denied") || lower.contains("read-only")) {
+        if (cause instanceof AccessDeniedException
+                || lower.contains("permission denied")
+                || lower.contains("read-only")) {
             return new Refusal("read-only", Bundle.file_read_only());
         }
         return new Refusal("disk", Bundle.file_failed(words));

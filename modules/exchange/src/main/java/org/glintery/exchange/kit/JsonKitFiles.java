@@ -92,7 +92,9 @@ final class JsonKitFiles implements KitFiles {
         if (!(json instanceof Json.Obj object) || !object.text("format").equals(Optional.of(KitInFile.FORMAT))) {
             throw new NotAKitException(NOT_A_KIT, Bundle.kit_other());
         }
-        if (object.number("version").filter(v -> v.compareTo(BigDecimal.valueOf(KitInFile.VERSION)) > 0).isPresent()) {
+        if (object.number("version")
+                .filter(v -> v.compareTo(BigDecimal.valueOf(KitInFile.VERSION)) > 0)
+                .isPresent()) {
             throw new NotAKitException("newer", Bundle.kit_newer());
         }
         return json;

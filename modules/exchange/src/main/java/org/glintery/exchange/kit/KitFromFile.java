@@ -69,7 +69,8 @@ final class KitFromFile {
         for (LineInFile line : piece.legend().orElse(List.of())) {
             lines.add(line.line(piece.shape().orElse(Shape.SQUARE)));
             if (!line.entry().equals(CardEntry.UNKNOWN)) {
-                cards.computeIfAbsent(line.cardOrOwn(), card -> new LinkedHashMap<>()).putIfAbsent(line.code(), line.entry());
+                cards.computeIfAbsent(line.cardOrOwn(), card -> new LinkedHashMap<>())
+                        .putIfAbsent(line.code(), line.entry());
             }
         }
         return List.copyOf(lines);

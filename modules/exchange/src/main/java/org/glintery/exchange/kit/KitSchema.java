@@ -60,7 +60,10 @@ final class KitSchema {
 
     /** What is wrong with a kit, in plain words with the place of each; empty when it is right. */
     static List<String> problems(Json kit) {
-        return Loaded.SCHEMA.validate(node(kit)).stream().map(KitSchema::words).distinct().toList();
+        return Loaded.SCHEMA.validate(node(kit)).stream()
+                .map(KitSchema::words)
+                .distinct()
+                .toList();
     }
 
     private static String words(Error error) {

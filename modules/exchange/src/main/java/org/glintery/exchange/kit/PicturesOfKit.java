@@ -45,13 +45,16 @@ final class PicturesOfKit {
     List<Picture> take(List<PictureInFile> told) throws NotAKitException {
         List<Picture> pictures = new ArrayList<>();
         for (PictureInFile one : told) {
-            byte[] bytes = one.file().isPresent() ? beside(one.file().get()) : decoded(one.bytes().orElse(""));
+            byte[] bytes = one.file().isPresent()
+                    ? beside(one.file().get())
+                    : decoded(one.bytes().orElse(""));
             String name = one.file().orElse(Bundle.picture_in_it());
             PictureKind kind = PictureKind.of(bytes)
                     .orElseThrow(() -> new NotAKitException("not-a-picture", Bundle.picture_none(name)));
             Blob blob = Blob.of(kind.mediaType(), bytes);
             blobs.putIfAbsent(blob.hash(), blob);
-            pictures.add(new Picture(blob.hash(), blob.mediaType(), one.caption().orElse("")));
+            pictures.add(
+                    new Picture(blob.hash(), blob.mediaType(), one.caption().orElse("")));
         }
         return pictures;
     }

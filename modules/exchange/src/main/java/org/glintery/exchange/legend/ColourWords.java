@@ -23,7 +23,8 @@ final class ColourWords {
         }
         Matcher three = THREE.matcher(text);
         if (three.matches()) {
-            return Optional.of("#" + three.group(1).repeat(2) + three.group(2).repeat(2) + three.group(3).repeat(2));
+            return Optional.of("#" + three.group(1).repeat(2) + three.group(2).repeat(2)
+                    + three.group(3).repeat(2));
         }
         Matcher numbers = NUMBERS.matcher(text);
         return numbers.matches() ? ofParts(numbers) : Optional.empty();

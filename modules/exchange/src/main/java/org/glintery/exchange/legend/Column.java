@@ -33,7 +33,10 @@ enum Column {
             "supplied drillssupplied supplieddrills diamondssupplied included drillsincluded inthekit inkit provided "
                     + "received amountsupplied quantitysupplied qtysupplied",
             "supply got have"),
-    BAGS("bags", "bags numberofbags noofbags nrofbags bagcount bagsneeded bagssupplied packets numberofpackets", "bag packs packet pack");
+    BAGS(
+            "bags",
+            "bags numberofbags noofbags nrofbags bagcount bagsneeded bagssupplied packets numberofpackets",
+            "bag packs packet pack");
 
     private final String words;
     private final Set<String> surely;
@@ -69,8 +72,7 @@ enum Column {
             return List.of();
         }
         String lower = header.toLowerCase(Locale.ROOT).replace("(s)", "s").replace("(es)", "es");
-        List<String> readings =
-                List.of(lettersOf(lower), lettersOf(lower.replaceAll("\\(.*?\\)|\\[.*?\\]", "")));
+        List<String> readings = List.of(lettersOf(lower), lettersOf(lower.replaceAll("\\(.*?\\)|\\[.*?\\]", "")));
         return readings.stream().filter(reading -> !reading.isEmpty()).toList();
     }
 

@@ -36,12 +36,16 @@ final class ColumnGuess {
     }
 
     private boolean rowsAreAlike() {
-        long full = rows.stream().filter(row -> row.cells().size() == columns.size()).count();
+        long full = rows.stream()
+                .filter(row -> row.cells().size() == columns.size())
+                .count();
         return full * 5 >= rows.size() * 4L;
     }
 
     private void byWords() {
-        first(Column.HEX, cell -> cell.strip().length() > 3 && ColourWords.hex(cell).isPresent() && !isFigure(cell));
+        first(
+                Column.HEX,
+                cell -> cell.strip().length() > 3 && ColourWords.hex(cell).isPresent() && !isFigure(cell));
         first(Column.SHAPE, cell -> DrillWords.shape(cell).isPresent());
         first(Column.COATING, cell -> DrillWords.coating(cell).isPresent());
         first(Column.BODY, cell -> DrillWords.body(cell).isPresent());
@@ -82,10 +86,16 @@ final class ColumnGuess {
 
     /** Blank cells fit everything; a blank column means nothing, and a symbol or code that is always the same neither. */
     private boolean take(int place, Column meaning, Predicate<String> fits) {
-        List<String> cells = rows.stream().map(row -> row.cell(place)).filter(cell -> !cell.isEmpty()).toList();
+        List<String> cells = rows.stream()
+                .map(row -> row.cell(place))
+                .filter(cell -> !cell.isEmpty())
+                .toList();
         boolean names = meaning == Column.SYMBOL || meaning == Column.CODE;
         boolean differ = cells.size() == 1 || new HashSet<>(cells).size() > 1;
-        if (columns.get(place).isPresent() || cells.isEmpty() || names && !differ || !cells.stream().allMatch(fits)) {
+        if (columns.get(place).isPresent()
+                || cells.isEmpty()
+                || names && !differ
+                || !cells.stream().allMatch(fits)) {
             return false;
         }
         columns.set(place, Optional.of(meaning));

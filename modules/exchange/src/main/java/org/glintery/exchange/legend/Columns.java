@@ -18,11 +18,7 @@ import org.openide.util.NbBundle.Messages;
  * @param titles one a column, no two alike
  * @param headerRows how many rows come before the legend's own
  */
-@Messages({
-    "# {0} - which column, from 1",
-    "column-title=column {0}",
-    "column-note=a note"
-})
+@Messages({"# {0} - which column, from 1", "column-title=column {0}", "column-note=a note"})
 record Columns(List<Optional<Column>> meanings, List<String> titles, int headerRows) {
     private static final int MOST_ROWS_ABOVE = 10;
 
@@ -63,7 +59,9 @@ record Columns(List<Optional<Column>> meanings, List<String> titles, int headerR
     }
 
     private static boolean looksLikeWords(List<String> header) {
-        return header.stream().noneMatch(cell -> cell.strip().matches("[\\d.,]+") || ColourWords.hex(cell).isPresent());
+        return header.stream()
+                .noneMatch(cell -> cell.strip().matches("[\\d.,]+")
+                        || ColourWords.hex(cell).isPresent());
     }
 
     /** What is surely meant goes before what is perhaps meant, the first column before the others. */

@@ -63,6 +63,7 @@ final class DrillWords {
                 .strip()
                 .replaceFirst(" (drill|diamond|gem|bead)s?$", "");
         E found = words.get(plain);
-        return Optional.ofNullable(found != null || !plain.endsWith("s") ? found : words.get(plain.substring(0, plain.length() - 1)));
+        return Optional.ofNullable(
+                found != null || !plain.endsWith("s") ? found : words.get(plain.substring(0, plain.length() - 1)));
     }
 }

@@ -20,7 +20,8 @@ import org.openide.util.NbBundle.Messages;
     "figure-negative=''{0}'' is below zero",
     "# {0} - what stands there",
     "figure-not-whole=''{0}'' is not a whole number",
-    "# {0} - what stands there", "# {1} - most",
+    "# {0} - what stands there",
+    "# {1} - most",
     "figure-too-large=''{0}'' is more than {1}"
 })
 final class Figures {
@@ -76,14 +77,17 @@ final class Figures {
         }
         String significant = digits.get().replaceFirst("^0+(?=.)", "");
         if (significant.length() > 18 || Long.parseLong(significant) > most) {
-            return Read.fault(Bundle.figure_too_large(shown, String.format(Locale.ROOT, "%,d", most).replace(',', ' ')));
+            return Read.fault(Bundle.figure_too_large(
+                    shown, String.format(Locale.ROOT, "%,d", most).replace(',', ' ')));
         }
         return new Read(OptionalLong.of(Long.parseLong(significant)), Optional.empty());
     }
 
     private Optional<String> digits(String text) {
         Matcher grouped = GROUPED.matcher(text);
-        if (grouped.matches() && !decimalSigns.contains(grouped.group(2)) && !grouped.group(2).equals(grouped.group(3))) {
+        if (grouped.matches()
+                && !decimalSigns.contains(grouped.group(2))
+                && !grouped.group(2).equals(grouped.group(3))) {
             return isZero(grouped.group(4)) ? Optional.of(grouped.group(1).replaceAll("\\D", "")) : Optional.empty();
         }
         Matcher plain = PLAIN.matcher(text);

@@ -23,13 +23,15 @@ import org.openide.util.NbBundle.Messages;
 @Messages({
     "row-no-name=there is neither a symbol nor a code",
     "row-unprintable=it holds signs that can''t be printed",
-    "# {0} - column", "# {1} - what is wrong",
+    "# {0} - column",
+    "# {1} - what is wrong",
     "row-figure={0}: {1}",
     "# {0} - what stands there",
     "row-colour=''{0}'' is not a colour such as #3c6e71",
     "# {0} - what stands there",
     "row-size=''{0}'' is not a size in millimetres",
-    "# {0} - what stands there", "# {1} - column",
+    "# {0} - what stands there",
+    "# {1} - column",
     "row-word=''{0}'' is not a {1} we know"
 })
 record LegendRow(Optional<LegendLine> line, CardEntry entry, List<String> faults) {
@@ -65,7 +67,8 @@ record LegendRow(Optional<LegendLine> line, CardEntry entry, List<String> faults
                     || extras.values().stream().anyMatch(Signs::areUnprintable)) {
                 faults.add(Bundle.row_unprintable());
             }
-            Shape shape = word(Column.SHAPE, DrillWords::shape).or(assumed::shape).orElse(Shape.SQUARE);
+            Shape shape =
+                    word(Column.SHAPE, DrillWords::shape).or(assumed::shape).orElse(Shape.SQUARE);
             int size = size(shape);
             Body body = word(Column.BODY, DrillWords::body).orElse(Body.RESIN);
             Coating coating = word(Column.COATING, DrillWords::coating).orElse(Coating.NONE);

@@ -59,8 +59,10 @@ record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
             Optional<CsvRow> row = csv.next();
             while (row.isPresent() && rows.size() <= MOST_LINES + MOST_ROWS_ABOVE && characters <= MOST_CHARACTERS) {
                 if (!row.get().isBlank()) {
-                    rows.add(new CsvRow(row.get().line() + text.linesSkipped(), row.get().cells()));
-                    characters += row.get().cells().stream().mapToLong(String::length).sum();
+                    rows.add(new CsvRow(
+                            row.get().line() + text.linesSkipped(), row.get().cells()));
+                    characters +=
+                            row.get().cells().stream().mapToLong(String::length).sum();
                 }
                 row = csv.next();
             }

@@ -28,7 +28,8 @@ final class LegendTable {
         this.columns = columns;
         this.assumed = assumed;
         List<CsvRow> own = rows.subList(columns.headerRows(), rows.size());
-        figures = Figures.asIn(own.stream().flatMap(row -> byMeaning(row).entrySet().stream())
+        figures = Figures.asIn(own.stream()
+                .flatMap(row -> byMeaning(row).entrySet().stream())
                 .filter(cell -> NUMBERS.contains(cell.getKey()))
                 .map(Map.Entry::getValue)
                 .toList());

@@ -22,7 +22,8 @@ final class RepeatedSymbols {
     static List<String> warnings(List<LegendLine> lines) {
         Map<String, List<String>> places = new LinkedHashMap<>();
         for (int i = 0; i < lines.size(); i++) {
-            places.computeIfAbsent(lines.get(i).symbol(), symbol -> new ArrayList<>()).add(String.valueOf(i + 1));
+            places.computeIfAbsent(lines.get(i).symbol(), symbol -> new ArrayList<>())
+                    .add(String.valueOf(i + 1));
         }
         return places.entrySet().stream()
                 .filter(entry -> entry.getValue().size() > 1)

@@ -12,12 +12,7 @@ import org.glintery.exchange.csv.CsvRows;
 import org.openide.util.NbBundle.Messages;
 
 /** What stands between the cells of a table. The first wins where two fit equally well. */
-@Messages({
-    "separator-tabs=tabs",
-    "separator-semicolons=semicolons",
-    "separator-commas=commas",
-    "separator-bars=bars"
-})
+@Messages({"separator-tabs=tabs", "separator-semicolons=semicolons", "separator-commas=commas", "separator-bars=bars"})
 enum Separator {
     TAB('\t', Bundle.separator_tabs()),
     SEMICOLON(';', Bundle.separator_semicolons()),
@@ -47,7 +42,8 @@ enum Separator {
     static Optional<Separator> saidBy(String firstLine) {
         String line = firstLine.strip();
         return Arrays.stream(values())
-                .filter(separator -> line.equalsIgnoreCase("sep=" + separator.sign) || line.equals("sep=" + separator.sign))
+                .filter(separator ->
+                        line.equalsIgnoreCase("sep=" + separator.sign) || line.equals("sep=" + separator.sign))
                 .findFirst();
     }
 

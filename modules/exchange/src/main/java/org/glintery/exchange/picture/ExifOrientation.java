@@ -47,9 +47,15 @@ final class ExifOrientation {
         var segment = ByteBuffer.allocate(36);
         segment.putShort((short) 0xFFE1).putShort((short) 34);
         segment.put("Exif\0\0".getBytes(StandardCharsets.ISO_8859_1));
-        segment.put("MM".getBytes(StandardCharsets.ISO_8859_1)).putShort((short) 42).putInt(8);
+        segment.put("MM".getBytes(StandardCharsets.ISO_8859_1))
+                .putShort((short) 42)
+                .putInt(8);
         segment.putShort((short) 1);
-        segment.putShort((short) TAG).putShort((short) SHORT).putInt(1).putShort((short) value).putShort((short) 0);
+        segment.putShort((short) TAG)
+                .putShort((short) SHORT)
+                .putInt(1)
+                .putShort((short) value)
+                .putShort((short) 0);
         return segment.putInt(0).array();
     }
 }

@@ -14,8 +14,8 @@ final class PngChunks {
     private static final int SIGNATURE_BYTES = 8;
     private static final int FRAME_BYTES = 12;
     private static final Set<String> OF_THE_PICTURE = Set.of(
-            "IHDR", "PLTE", "IDAT", "IEND", "tRNS", "cHRM", "gAMA", "iCCP", "sBIT", "sRGB", "cICP", "mDCV", "cLLI", "bKGD",
-            "hIST", "sPLT", "pHYs", "acTL", "fcTL", "fdAT");
+            "IHDR", "PLTE", "IDAT", "IEND", "tRNS", "cHRM", "gAMA", "iCCP", "sBIT", "sRGB", "cICP", "mDCV", "cLLI",
+            "bKGD", "hIST", "sPLT", "pHYs", "acTL", "fcTL", "fdAT");
 
     private PngChunks() {}
 

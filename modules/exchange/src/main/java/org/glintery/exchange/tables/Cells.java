@@ -14,11 +14,7 @@ import org.openide.util.NbBundle.Messages;
  * apostrophe, which also stands before text that a spreadsheet could run. What is not of its column's kind is written as
  * JSON after a tilde.
  */
-@Messages({
-    "# {0} - what stands there",
-    "# {1} - kind",
-    "cell-wrong=''{0}'' is not a {1}"
-})
+@Messages({"# {0} - what stands there", "# {1} - kind", "cell-wrong=''{0}'' is not a {1}"})
 final class Cells {
     private static final String JSON = "~";
     private static final int MOST_DIGITS = 1_000;

@@ -63,8 +63,12 @@ final class Form {
     }
 
     private boolean isMap(Json.Obj object) {
-        return !object.fields().keySet().stream().allMatch(key -> WORD.matcher(key).matches())
-                || object.fields().keySet().stream().filter(key -> !fields.containsKey(key)).count() + fields.size()
+        return !object.fields().keySet().stream()
+                        .allMatch(key -> WORD.matcher(key).matches())
+                || object.fields().keySet().stream()
+                                        .filter(key -> !fields.containsKey(key))
+                                        .count()
+                                + fields.size()
                         > MOST_FIELDS;
     }
 

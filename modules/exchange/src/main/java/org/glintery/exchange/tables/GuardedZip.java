@@ -68,7 +68,9 @@ final class GuardedZip implements Closeable {
         Enumeration<? extends ZipEntry> entries = zip.entries();
         while (entries.hasMoreElements()) {
             String name = entries.nextElement().getName();
-            boolean leadsOut = name.startsWith("/") || name.contains("\\") || name.contains(":")
+            boolean leadsOut = name.startsWith("/")
+                    || name.contains("\\")
+                    || name.contains(":")
                     || Arrays.asList(name.split("/")).contains("..");
             if (leadsOut) {
                 throw new NotTablesException("unsafe-names", Bundle.zip_names(name));

@@ -50,7 +50,9 @@ final class TableImport {
 
     Result<CopyReport> readFile(Path file) {
         var view = workshop.view();
-        if (view.documents().findAny().isPresent() || !view.blobs().isEmpty() || !view.spots().isEmpty()) {
+        if (view.documents().findAny().isPresent()
+                || !view.blobs().isEmpty()
+                || !view.spots().isEmpty()) {
             return Result.refused("not-empty", Bundle.tables_not_empty());
         }
         if (!Files.isReadable(file) || Files.isDirectory(file)) {
@@ -67,7 +69,11 @@ final class TableImport {
     private Result<CopyReport> taken(Path file, Path json) {
         return workshop.importJson(json)
                 .then(read -> Result.ok(new CopyReport(
-                        file, read.documents(), read.movements(), read.blobs(), file.toFile().length())));
+                        file,
+                        read.documents(),
+                        read.movements(),
+                        read.blobs(),
+                        file.toFile().length())));
     }
 
     /** What the disk refuses while the file is written is told apart from what is wrong with the tables. */

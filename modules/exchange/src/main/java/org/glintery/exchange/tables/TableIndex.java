@@ -12,11 +12,7 @@ import org.glintery.exchange.csv.CsvRows;
 import org.openide.util.NbBundle.Messages;
 
 /** Which tables there are and what their columns hold, as {@code columns.csv} says. */
-@Messages({
-    "# {0} - table",
-    "# {1} - line",
-    "index-row={0}.csv, line {1}, is not as it should be"
-})
+@Messages({"# {0} - table", "# {1} - line", "index-row={0}.csv, line {1}, is not as it should be"})
 record TableIndex(Map<String, List<Column>> tables) {
     private static final int MOST_COLUMNS = 100_000;
 
@@ -34,7 +30,8 @@ record TableIndex(Map<String, List<Column>> tables) {
                     throw malformed(TablesZip.COLUMNS, row.get().line());
                 }
                 if (!row.get().isBlank()) {
-                    tables.computeIfAbsent(row.get().cell(0), table -> new ArrayList<>()).add(column(row.get()));
+                    tables.computeIfAbsent(row.get().cell(0), table -> new ArrayList<>())
+                            .add(column(row.get()));
                 }
             }
         }

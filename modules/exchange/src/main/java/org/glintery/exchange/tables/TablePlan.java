@@ -13,7 +13,13 @@ import org.glintery.api.Json;
  * @param place the keys from the outer table's row value to the list or map
  */
 record TablePlan(
-        String name, Form form, boolean isMap, int depth, List<String> place, List<Column> columns, List<TablePlan> inner) {
+        String name,
+        Form form,
+        boolean isMap,
+        int depth,
+        List<String> place,
+        List<Column> columns,
+        List<TablePlan> inner) {
 
     static TablePlan ofDocuments(String name, Form form) {
         return of(name, form, false, 0, List.of());
@@ -31,8 +37,9 @@ record TablePlan(
         if (kind != Kind.RECORD) {
             columns.add(column);
             if (kind == Kind.LIST || kind == Kind.MAP) {
-                at.inner().ifPresent(form ->
-                        inner.add(of(column.innerTable(name), form, kind == Kind.MAP, depth + 1, path)));
+                at.inner()
+                        .ifPresent(form ->
+                                inner.add(of(column.innerTable(name), form, kind == Kind.MAP, depth + 1, path)));
             }
             return;
         }

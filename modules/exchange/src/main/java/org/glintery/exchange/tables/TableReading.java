@@ -113,7 +113,8 @@ final class TableReading {
     }
 
     private static CsvRow filled(CsvRow row, String table, int width) {
-        if (row.cells().size() > width && !new CsvRow(1, row.cells().subList(width, row.cells().size())).isBlank()) {
+        if (row.cells().size() > width
+                && !new CsvRow(1, row.cells().subList(width, row.cells().size())).isBlank()) {
             throw TableIndex.malformed(table, row.line());
         }
         List<String> filled = new ArrayList<>(row.cells());

@@ -76,13 +76,15 @@ final class TableWriting {
         zip.tables(table(all.get(0)), TablesZip.DOCUMENT_KEYS, each -> {
             for (RawDocument document : all) {
                 each.take(
-                        List.of(document.ref().id().toString(), String.valueOf(document.typeVersion())), document.body());
+                        List.of(document.ref().id().toString(), String.valueOf(document.typeVersion())),
+                        document.body());
             }
         });
     }
 
     private static String table(RawDocument document) {
-        return Column.encoded(document.ref().owner()) + "." + Column.encoded(document.ref().type());
+        return Column.encoded(document.ref().owner()) + "."
+                + Column.encoded(document.ref().type());
     }
 
     private void eachMovement(TablesZip.Each each) throws IOException {

@@ -57,8 +57,9 @@ final class TablesZip {
 
     private void tables(List<TablePlan> chain, List<String> keys, Source source) throws IOException {
         TablePlan plan = chain.get(chain.size() - 1);
-        plan.columns().forEach(column -> columns.add(List.of(
-                plan.name(), column.name(), column.kind().word())));
+        plan.columns()
+                .forEach(column -> columns.add(
+                        List.of(plan.name(), column.name(), column.kind().word())));
         begin(plan.name() + ENDING);
         var sheet = new CsvSheet(zip);
         var rows = new TableRows(chain, cells, sheet);

@@ -39,7 +39,8 @@ final class ZippedTables implements TableFiles {
                 && refused.refusal().code().equals(CHANGED);
     }
 
-    @Messages("tables-changed=The workshop was changed again and again while it was written. Nothing was kept; try again in a quiet moment.")
+    @Messages(
+            "tables-changed=The workshop was changed again and again while it was written. Nothing was kept; try again in a quiet moment.")
     private Result<CopyReport> write(Path zip) {
         View view = workshop.view();
         Result<CopyReport> written = NewFile.write(zip, out -> {
@@ -49,7 +50,11 @@ final class ZippedTables implements TableFiles {
                     : Result.refused(CHANGED, Bundle.tables_changed());
         });
         return written.then(report -> Result.ok(new CopyReport(
-                zip, report.documents(), report.movements(), report.blobs(), zip.toFile().length())));
+                zip,
+                report.documents(),
+                report.movements(),
+                report.blobs(),
+                zip.toFile().length())));
     }
 
     @Override

@@ -99,25 +99,56 @@ class KitFilesTest {
                 List.of(named(cover, "The box")),
                 "Two canvases\nin one roll");
         var canvas = new Canvas(
-                Optional.of(350.0), Optional.of(450.5), Optional.of(400.0), Optional.of(500.0), Optional.of(2.53),
-                Optional.of(138), Optional.of(178));
+                Optional.of(350.0),
+                Optional.of(450.5),
+                Optional.of(400.0),
+                Optional.of(500.0),
+                Optional.of(2.53),
+                Optional.of(138),
+                Optional.of(178));
         var first = new Piece(
-                "Rope-walk", Optional.of(KIT), Optional.empty(), Standing.RESTING, About.edtf("2024-07"),
-                Coverage.PARTIAL, Optional.of(Shape.ROUND), canvas, Optional.of(9),
-                List.of(named(back, ""), named(cover, "again")), Optional.empty(), "Bought on the pier");
+                "Rope-walk",
+                Optional.of(KIT),
+                Optional.empty(),
+                Standing.RESTING,
+                About.edtf("2024-07"),
+                Coverage.PARTIAL,
+                Optional.of(Shape.ROUND),
+                canvas,
+                Optional.of(9),
+                List.of(named(back, ""), named(cover, "again")),
+                Optional.empty(),
+                "Bought on the pier");
         List<LegendLine> legend = List.of(
                 new LegendLine("A", tar, Optional.of(1200L), Amount.counted(1300), Optional.of(7), Map.of("Bag", "12")),
-                new LegendLine("=B", gleam, Optional.empty(), new Amount(Amount.Basis.BY_BAG, Optional.of(400L), 40), Optional.empty(), Map.of()),
+                new LegendLine(
+                        "=B",
+                        gleam,
+                        Optional.empty(),
+                        new Amount(Amount.Basis.BY_BAG, Optional.of(400L), 40),
+                        Optional.empty(),
+                        Map.of()),
                 new LegendLine("A", tar, Optional.of(0L), Amount.unknown(), Optional.empty(), Map.of()),
                 new LegendLine("C", gleam, Optional.of(5L), Amount.rough(0, 12), Optional.of(0), Map.of()));
         var second = Piece.titled("Net loft", Standing.SHELVED);
         var ofKit = new Piece(
-                second.title(), Optional.of(KIT), second.madeAgainFrom(), second.standing(), second.standingSince(),
-                second.coverage(), second.drillShape(), second.canvas(), second.sections(), second.pictures(),
-                second.keptAt(), second.story());
+                second.title(),
+                Optional.of(KIT),
+                second.madeAgainFrom(),
+                second.standing(),
+                second.standingSince(),
+                second.coverage(),
+                second.drillShape(),
+                second.canvas(),
+                second.sections(),
+                second.pictures(),
+                second.keptAt(),
+                second.story());
         Map<String, Map<String, CardEntry>> cards = Map.of(
-                "harbour", Map.of("4R2-K", new CardEntry(Optional.of("Gleam"), Optional.of("#aab0b5"), true)),
-                ColourCard.OWN, Map.of("T1", new CardEntry(Optional.empty(), Optional.of("#101010"), false)));
+                "harbour",
+                Map.of("4R2-K", new CardEntry(Optional.of("Gleam"), Optional.of("#aab0b5"), true)),
+                ColourCard.OWN,
+                Map.of("T1", new CardEntry(Optional.empty(), Optional.of("#101010"), false)));
         return new NewKit(
                 KIT,
                 kit,
@@ -134,8 +165,9 @@ class KitFilesTest {
             change.create(Piece.TYPE, piece.id(), piece.piece());
             change.create(Legend.TYPE, piece.id(), new Legend(piece.legend()));
         }
-        kit.cards().forEach((name, entries) ->
-                change.create(ColourCard.TYPE, ColourCard.idOf(name), new ColourCard(name, name, entries, List.of())));
+        kit.cards()
+                .forEach((name, entries) -> change.create(
+                        ColourCard.TYPE, ColourCard.idOf(name), new ColourCard(name, name, entries, List.of())));
         kit.blobs().forEach(change::blob);
         workshop.apply(change.build()).orThrow();
     }
@@ -172,14 +204,20 @@ class KitFilesTest {
 
     @Test
     void readsTheLeastKit_andLeavesUnknownWhatItDoesNotSay() throws IOException {
-        NewKit kit = files.read(file("\uFEFF{\"format\":\"glintery-kit\",\"version\":1,\"title\":\"Crane\",\"pieces\":[{\"title\":\"Crane\","
-                        + "\"shape\":\"round\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T1\"}]}]}"))
+        NewKit kit = files.read(file(
+                        "\uFEFF{\"format\":\"glintery-kit\",\"version\":1,\"title\":\"Crane\",\"pieces\":[{\"title\":\"Crane\","
+                                + "\"shape\":\"round\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T1\"}]}]}"))
                 .orThrow();
         assertThat(kit.kit()).isEqualTo(Kit.titled("Crane"));
         assertThat(kit.pieces().get(0).piece().standing()).isEqualTo(Standing.SHELVED);
         assertThat(kit.pieces().get(0).legend())
                 .containsExactly(new LegendLine(
-                        "A", Drill.of(Shape.ROUND, 280, "own", "T1"), Optional.empty(), Amount.unknown(), Optional.empty(), Map.of()));
+                        "A",
+                        Drill.of(Shape.ROUND, 280, "own", "T1"),
+                        Optional.empty(),
+                        Amount.unknown(),
+                        Optional.empty(),
+                        Map.of()));
     }
 
     @ParameterizedTest
@@ -207,7 +245,9 @@ class KitFilesTest {
         assertThat(refusal(files.read(file("[]"))).code()).isEqualTo("not-a-kit");
         assertThat(refusal(files.read(file("{"))).code()).isEqualTo("not-a-kit");
         assertThat(refusal(files.read(file("[".repeat(100_000)))).code()).isEqualTo("not-a-kit");
-        assertThat(refusal(files.read(file("{\"format\":\"glintery-kit\",\"version\":2}"))).code()).isEqualTo("newer");
+        assertThat(refusal(files.read(file("{\"format\":\"glintery-kit\",\"version\":2}")))
+                        .code())
+                .isEqualTo("newer");
         assertThat(refusal(files.read(temp.resolve("gone.json"))).code()).isEqualTo("unreadable");
         Path bytes = Files.write(temp.resolve("a.json"), new byte[] {(byte) 0xFF, (byte) 0xC0, 7});
         assertThat(refusal(files.read(bytes)).code()).isEqualTo("not-a-kit");
@@ -223,7 +263,8 @@ class KitFilesTest {
     }
 
     private static String withPicture(String name) {
-        return "{\"format\":\"glintery-kit\",\"version\":1,\"title\":\"A\",\"pictures\":[{\"file\":\"" + name + "\"}],\"pieces\":[]}";
+        return "{\"format\":\"glintery-kit\",\"version\":1,\"title\":\"A\",\"pictures\":[{\"file\":\"" + name
+                + "\"}],\"pieces\":[]}";
     }
 
     @ParameterizedTest
@@ -241,7 +282,9 @@ class KitFilesTest {
         Files.writeString(temp.resolve("words.png"), "these are words");
         assertThat(refusal(files.read(file(withPicture("words.png")))).code()).isEqualTo("not-a-picture");
         assertThat(refusal(files.read(file(withPicture("gone.png")))).code()).isEqualTo("picture-missing");
-        assertThat(refusal(files.read(file(withPicture("gone.png").replace("\"file\":\"gone.png\"", "\"bytes\":\"AAAA\"")))).code())
+        assertThat(refusal(files.read(
+                                file(withPicture("gone.png").replace("\"file\":\"gone.png\"", "\"bytes\":\"AAAA\""))))
+                        .code())
                 .isEqualTo("not-a-picture");
     }
 
@@ -262,16 +305,29 @@ class KitFilesTest {
         keep(new NewKit(
                 KIT,
                 new Kit(
-                        kit.title(), kit.source(), kit.orderedOn(), kit.arrivedOn(), kit.price(), kit.postage(),
-                        kit.keptAt(), List.of(named(photo, "p"), named(moving, "m")), kit.notes()),
+                        kit.title(),
+                        kit.source(),
+                        kit.orderedOn(),
+                        kit.arrivedOn(),
+                        kit.price(),
+                        kit.postage(),
+                        kit.keptAt(),
+                        List.of(named(photo, "p"), named(moving, "m")),
+                        kit.notes()),
                 List.of(),
                 Map.of(),
                 List.of(photo, moving)));
         Path file = temp.resolve("kit.json");
         Result<Path> written = files.write(workshop.view(), KIT, file);
-        assertThat(((Result.Ok<Path>) written).warnings()).singleElement().asString().startsWith("One picture was left out");
-        assertThat(files.read(file).orThrow().blobs()).singleElement().satisfies(blob -> assertThat(blob.bytes()).isEqualTo(plain));
-        assertThat(Arrays.equals(workshop.blob(photo.hash()).orElseThrow(), told)).isTrue();
+        assertThat(((Result.Ok<Path>) written).warnings())
+                .singleElement()
+                .asString()
+                .startsWith("One picture was left out");
+        assertThat(files.read(file).orThrow().blobs())
+                .singleElement()
+                .satisfies(blob -> assertThat(blob.bytes()).isEqualTo(plain));
+        assertThat(Arrays.equals(workshop.blob(photo.hash()).orElseThrow(), told))
+                .isTrue();
     }
 
     @Test
@@ -280,19 +336,25 @@ class KitFilesTest {
         Path file = file("precious");
         assertThat(refusal(files.write(workshop.view(), KIT, file)).code()).isEqualTo("file-exists");
         assertThat(Files.readString(file)).isEqualTo("precious");
-        assertThat(refusal(files.write(workshop.view(), KIT, temp.resolve("no/kit.json"))).code()).isEqualTo("no-folder");
-        assertThat(refusal(files.write(workshop.view(), new UUID(9, 9), temp.resolve("b.json"))).code())
+        assertThat(refusal(files.write(workshop.view(), KIT, temp.resolve("no/kit.json")))
+                        .code())
+                .isEqualTo("no-folder");
+        assertThat(refusal(files.write(workshop.view(), new UUID(9, 9), temp.resolve("b.json")))
+                        .code())
                 .isEqualTo("unknown-kit");
     }
 
     @Test
     void publishesASchema_thatIsValidItself() throws IOException {
         String schema = new String(
-                getClass().getResourceAsStream("/org/glintery/exchange/kit.schema.json").readAllBytes(),
+                getClass()
+                        .getResourceAsStream("/org/glintery/exchange/kit.schema.json")
+                        .readAllBytes(),
                 StandardCharsets.UTF_8);
         var meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         assertThat(meta.validate(schema, InputFormat.JSON)).isEmpty();
-        assertThat(meta.validate("{\"type\":\"no-such-kind\"}", InputFormat.JSON)).isNotEmpty();
+        assertThat(meta.validate("{\"type\":\"no-such-kind\"}", InputFormat.JSON))
+                .isNotEmpty();
     }
 }

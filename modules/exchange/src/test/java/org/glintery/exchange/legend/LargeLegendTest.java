@@ -57,13 +57,15 @@ class LargeLegendTest {
                         .orThrow()
                         .lines())
                 .hasSize(1_000);
-        assertThat(refusal(file("Rope-walk\nsymbol,code\n", "A,T1\n", 1_001)).code()).isEqualTo("too-long");
+        assertThat(refusal(file("Rope-walk\nsymbol,code\n", "A,T1\n", 1_001)).code())
+                .isEqualTo("too-long");
     }
 
     @Test
     void readsPastAMillionBlankRows_asSpreadsheetsLeaveThem() throws IOException {
         Path file = file("symbol,code\nA,T1\n", ",\n", 1_000_000);
-        Reading reading = assertTimeout(Duration.ofSeconds(10), () -> reader.read(file, ASSUMED).orThrow());
+        Reading reading = assertTimeout(
+                Duration.ofSeconds(10), () -> reader.read(file, ASSUMED).orThrow());
         assertThat(reading.lines()).hasSize(1);
     }
 
@@ -92,9 +94,11 @@ class LargeLegendTest {
 
     @Test
     void refusesFilesThatAreNoText() throws IOException {
-        Path zip = Files.write(temp.resolve("sheet.xlsx"), new byte[] {'P', 'K', 3, 4, 20, 0, 6, 0, 8, 0, 0, 0, 33, 0, 1});
+        Path zip =
+                Files.write(temp.resolve("sheet.xlsx"), new byte[] {'P', 'K', 3, 4, 20, 0, 6, 0, 8, 0, 0, 0, 33, 0, 1});
         assertThat(refusal(zip).code()).isEqualTo("not-a-legend");
-        Path picture = Files.write(temp.resolve("a.png"), new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 0, 0, 13});
+        Path picture = Files.write(
+                temp.resolve("a.png"), new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 0, 0, 13});
         assertThat(refusal(picture).code()).isEqualTo("not-a-legend");
     }
 }

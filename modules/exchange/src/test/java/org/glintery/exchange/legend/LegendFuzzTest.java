@@ -23,7 +23,12 @@ class LegendFuzzTest {
     private static final long SEED = 20_260_117;
     private static final Assumed ASSUMED = new Assumed("own", Optional.empty());
     private static final List<String> FIXTURES = List.of(
-            "utf8.csv", "utf16-little-mark-tabs.csv", "utf16-big.csv", "latin1-bars.csv", "quotes.csv", "bad-rows.csv",
+            "utf8.csv",
+            "utf16-little-mark-tabs.csv",
+            "utf16-big.csv",
+            "latin1-bars.csv",
+            "quotes.csv",
+            "bad-rows.csv",
             "no-header.csv");
     private static final String SIGNS = "\",;\t|\n\r'#=-+.0123456789 aAé\u0000\uD83D\u00a0";
 
@@ -47,7 +52,9 @@ class LegendFuzzTest {
         } catch (RuntimeException e) {
             throw new AssertionError(what + ", seed " + SEED, e);
         }
-        assertThat(Duration.ofNanos(System.nanoTime() - start)).as(what + ", seed " + SEED).isLessThan(Duration.ofSeconds(5));
+        assertThat(Duration.ofNanos(System.nanoTime() - start))
+                .as(what + ", seed " + SEED)
+                .isLessThan(Duration.ofSeconds(5));
         if (result instanceof Result.Ok<Reading>) {
             readings++;
         } else {

@@ -144,7 +144,9 @@ class LegendReaderTest {
         assertThat(reading.badRows()).isEmpty();
         assertThat(reading.columns().values())
                 .containsExactly("symbol", "code", "name", "colour value", "shape", "needed");
-        assertThat(reading.lines()).extracting(LegendLine::needed).containsExactly(Optional.of(1200L), Optional.of(340L), Optional.empty());
+        assertThat(reading.lines())
+                .extracting(LegendLine::needed)
+                .containsExactly(Optional.of(1200L), Optional.of(340L), Optional.empty());
         assertThat(reading.lines().get(2).drill()).isEqualTo(Drill.of(Shape.SQUARE, 250, "own", "T3"));
     }
 
@@ -160,7 +162,9 @@ class LegendReaderTest {
         Reading reading = read("sep-line.csv");
         assertThat(reading.separator()).isEqualTo("semicolons");
         assertThat(reading.lines()).hasSize(1);
-        assertThat(reader.readText("sep=;\nsymbol;code;needed\nA;T1;x\n", ASSUMED).orThrow().badRows())
+        assertThat(reader.readText("sep=;\nsymbol;code;needed\nA;T1;x\n", ASSUMED)
+                        .orThrow()
+                        .badRows())
                 .extracting(BadRow::line)
                 .containsExactly(3);
     }
@@ -176,8 +180,21 @@ class LegendReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "1234|1234", "1,234|1234", "1.234|1234", "1 234|1234", "1'234|1234", "1’234|1234", "12,345,678|12345678",
-                "1.234,00|1234", "1,234.0|1234", "12,0|12", "12.00|12", "007|7", "0|0", "200 pcs|200", "1 234|1234"
+                "1234|1234",
+                "1,234|1234",
+                "1.234|1234",
+                "1 234|1234",
+                "1'234|1234",
+                "1’234|1234",
+                "12,345,678|12345678",
+                "1.234,00|1234",
+                "1,234.0|1234",
+                "12,0|12",
+                "12.00|12",
+                "007|7",
+                "0|0",
+                "200 pcs|200",
+                "1 234|1234"
             })
     void understandsNumbers_asSpreadsheetsWriteThem(String written, long meant) {
         Reading reading = text("symbol;code;needed\nA;T1;" + written + "\n");
@@ -205,7 +222,8 @@ class LegendReaderTest {
     @ParameterizedTest
     @CsvSource({"''", "-", "–", "?", "n/a", "Unknown", "' '"})
     void leavesANumberUnknown_whereTheCellDoesNotSay(String written) {
-        LegendLine line = text("symbol;code;needed;supplied;bags\nA;T1;" + written + ";" + written + ";" + written + "\n")
+        LegendLine line = text("symbol;code;needed;supplied;bags\nA;T1;" + written + ";" + written + ";" + written
+                        + "\n")
                 .lines()
                 .get(0);
         assertThat(line.needed()).isEmpty();
@@ -217,10 +235,25 @@ class LegendReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "Colour code|code", "COLOR-CODE|code", "Code no.|code", "Drills needed|needed", "qty|needed", "Count|needed",
-                "Diamonds|needed", "Number of drills|needed", "Bag(s)|bags", "No. of bags|bags", "Colour name|name",
-                "Hex code|colour value", "RGB|colour value", "Drill size (mm)|size in mm", "Finish|coating",
-                "In the kit|supplied", "Bag number|a note", "Price|a note", "Needed (approx.)|needed"
+                "Colour code|code",
+                "COLOR-CODE|code",
+                "Code no.|code",
+                "Drills needed|needed",
+                "qty|needed",
+                "Count|needed",
+                "Diamonds|needed",
+                "Number of drills|needed",
+                "Bag(s)|bags",
+                "No. of bags|bags",
+                "Colour name|name",
+                "Hex code|colour value",
+                "RGB|colour value",
+                "Drill size (mm)|size in mm",
+                "Finish|coating",
+                "In the kit|supplied",
+                "Bag number|a note",
+                "Price|a note",
+                "Needed (approx.)|needed"
             })
     void understandsAHeader_inPlainEnglish(String header, String meaning) {
         assertThat(text("symbol;" + header + "\nA;\n").columns()).containsEntry(header, meaning);
@@ -228,7 +261,8 @@ class LegendReaderTest {
 
     @Test
     void prefersWhatIsSurelyMeant_toWhatIsPerhapsMeant() {
-        Map<String, String> columns = text("No;Symbol;Colour;Code;Count;Needed\n1;A;Tar;T1;2;30\n").columns();
+        Map<String, String> columns =
+                text("No;Symbol;Colour;Code;Count;Needed\n1;A;Tar;T1;2;30\n").columns();
         assertThat(columns)
                 .containsEntry("No", "a note")
                 .containsEntry("Colour", "name")
@@ -246,20 +280,25 @@ class LegendReaderTest {
                 .isEqualTo(new Drill(Shape.SQUARE, 280, Body.GLOW, Coating.AB, Optional.empty(), "own", "T1"));
         assertThat(reading.lines().get(1).drill())
                 .isEqualTo(new Drill(Shape.ROUND, 280, Body.TRANSLUCENT, Coating.MATT, Optional.empty(), "own", "T2"));
-        assertThat(reading.entries()).extractingByKey("T1").isEqualTo(new CardEntry(Optional.empty(), Optional.of("#3c6e71"), false));
-        assertThat(reading.entries()).extractingByKey("T2").isEqualTo(new CardEntry(Optional.empty(), Optional.of("#aabbcc"), false));
+        assertThat(reading.entries())
+                .extractingByKey("T1")
+                .isEqualTo(new CardEntry(Optional.empty(), Optional.of("#3c6e71"), false));
+        assertThat(reading.entries())
+                .extractingByKey("T2")
+                .isEqualTo(new CardEntry(Optional.empty(), Optional.of("#aabbcc"), false));
     }
 
     @Test
     void assumesCardAndShape_whereTheFileIsSilent() {
-        Reading reading =
-                reader.readText("symbol\tcode\nA\tT1\n", new Assumed("harbour", Optional.of(Shape.ROUND))).orThrow();
+        Reading reading = reader.readText("symbol\tcode\nA\tT1\n", new Assumed("harbour", Optional.of(Shape.ROUND)))
+                .orThrow();
         assertThat(reading.lines().get(0).drill()).isEqualTo(Drill.of(Shape.ROUND, 280, "harbour", "T1"));
     }
 
     @Test
     void keepsCellsBeyondTheHeader_andColumnsOfTheSameTitle() {
-        LegendLine line = text("symbol,code,note,note\nA,T1,one,two,three\n").lines().get(0);
+        LegendLine line =
+                text("symbol,code,note,note\nA,T1,one,two,three\n").lines().get(0);
         assertThat(line.extras()).isEqualTo(Map.of("note", "one", "note 2", "two", "column 5", "three"));
     }
 
@@ -267,14 +306,18 @@ class LegendReaderTest {
     void refuses_whatIsNoLegend() {
         assertThat(refusal(reader.read(fixture("letter.csv"), ASSUMED)).code()).isEqualTo("not-a-legend");
         assertThat(refusal(reader.readText("", ASSUMED)).code()).isEqualTo("not-a-legend");
-        assertThat(refusal(reader.readText("price,shop\n5,here\n", ASSUMED)).code()).isEqualTo("not-a-legend");
-        assertThat(refusal(reader.read(fixture("utf8.csv").resolveSibling("gone.csv"), ASSUMED)).code())
+        assertThat(refusal(reader.readText("price,shop\n5,here\n", ASSUMED)).code())
+                .isEqualTo("not-a-legend");
+        assertThat(refusal(reader.read(fixture("utf8.csv").resolveSibling("gone.csv"), ASSUMED))
+                        .code())
                 .isEqualTo("unreadable");
     }
 
     @Test
     void keepsTheOrderOfRows() {
-        List<String> symbols = text("symbol,code\nz,T1\na,T2\nm,T3\n").lines().stream().map(LegendLine::symbol).toList();
+        List<String> symbols = text("symbol,code\nz,T1\na,T2\nm,T3\n").lines().stream()
+                .map(LegendLine::symbol)
+                .toList();
         assertThat(symbols).containsExactly("z", "a", "m");
     }
 }

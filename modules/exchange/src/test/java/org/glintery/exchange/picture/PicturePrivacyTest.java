@@ -102,8 +102,8 @@ class PicturePrivacyTest {
     @Test
     void forgetsAnOrientation_thatIsTheUsualOne() throws IOException {
         byte[] plain = written("jpeg");
-        byte[] told = joined(
-                Arrays.copyOf(plain, 2), segment(0xE1, exif(1)), Arrays.copyOfRange(plain, 2, plain.length));
+        byte[] told =
+                joined(Arrays.copyOf(plain, 2), segment(0xE1, exif(1)), Arrays.copyOfRange(plain, 2, plain.length));
         assertThat(PicturePrivacy.without(told)).hasValue(plain);
     }
 
@@ -138,7 +138,8 @@ class PicturePrivacyTest {
         assertThat(PicturePrivacy.without(new byte[0])).isEmpty();
         for (String format : new String[] {"png", "jpeg"}) {
             byte[] plain = written(format);
-            assertThat(PicturePrivacy.without(Arrays.copyOf(plain, plain.length - 2))).isEmpty();
+            assertThat(PicturePrivacy.without(Arrays.copyOf(plain, plain.length - 2)))
+                    .isEmpty();
         }
     }
 
@@ -149,7 +150,8 @@ class PicturePrivacyTest {
         for (int round = 0; round < 2_000; round++) {
             byte[] spoilt = joined(written(round % 2 == 0 ? "jpeg" : "png"));
             if (round % 3 == 0) {
-                spoilt = joined(Arrays.copyOf(spoilt, 2), segment(0xE1, exif(6)), Arrays.copyOfRange(spoilt, 2, spoilt.length));
+                spoilt = joined(
+                        Arrays.copyOf(spoilt, 2), segment(0xE1, exif(6)), Arrays.copyOfRange(spoilt, 2, spoilt.length));
             }
             for (int i = 0; i < 6; i++) {
                 spoilt[2 + random.nextInt(Math.min(60, spoilt.length - 2))] = (byte) random.nextInt(256);

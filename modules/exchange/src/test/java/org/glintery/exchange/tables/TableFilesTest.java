@@ -117,9 +117,13 @@ class TableFilesTest {
 
     @Test
     void bringsBackDocumentsOfAddOns_whateverTheyHold() {
-        put("club/../x", "péal.1",
-                json("{'b':'','a':null,'n':1.50,'list':[],'map':{},'deep':{'deeper':{}},'t':'~x','q':'=1+1','neg':-0.0}"),
-                json("{'a':'x','b':7,'list':[1,'two',null,[3,[]],{'k':[true]}],'map':{'':1,'a.b':{'z':2}},'deep':{'x':1}}"),
+        put(
+                "club/../x",
+                "péal.1",
+                json(
+                        "{'b':'','a':null,'n':1.50,'list':[],'map':{},'deep':{'deeper':{}},'t':'~x','q':'=1+1','neg':-0.0}"),
+                json(
+                        "{'a':'x','b':7,'list':[1,'two',null,[3,[]],{'k':[true]}],'map':{'':1,'a.b':{'z':2}},'deep':{'x':1}}"),
                 json("{'list':'not a list','map':[1],'deep':'text','n':'text','1 odd key':{'..':0}}"),
                 json("{'deep':{'y':1,'x':2}}"),
                 json("{'deep':{'x':1,'y':2}}"),
@@ -148,7 +152,8 @@ class TableFilesTest {
     }
 
     private static Json object(Random random, int depth) {
-        List<String> keys = List.of("a", "b", "name", "size", "at", "key", "value", "document", "A", "x.y", "%", "(value)", "item", "");
+        List<String> keys = List.of(
+                "a", "b", "name", "size", "at", "key", "value", "document", "A", "x.y", "%", "(value)", "item", "");
         Map<String, Json> fields = new LinkedHashMap<>();
         for (int i = random.nextInt(5); i > 0; i--) {
             fields.put(keys.get(random.nextInt(random.nextInt(4) == 0 ? keys.size() : 8)), value(random, depth - 1));
@@ -157,7 +162,9 @@ class TableFilesTest {
     }
 
     private static Json value(Random random, int depth) {
-        List<String> texts = List.of("", "'", "~", "=A1", "-5", " blank ", "a,b;c", "\"", "\r\n", "\n", "é✓😀", "null", "0", "\t", "'=x", "\u0000");
+        List<String> texts = List.of(
+                "", "'", "~", "=A1", "-5", " blank ", "a,b;c", "\"", "\r\n", "\n", "é✓😀", "null", "0", "\t", "'=x",
+                "\u0000");
         int kind = random.nextInt(depth > 0 ? 9 : 6);
         if (kind >= 7) {
             return object(random, depth);
@@ -202,12 +209,20 @@ class TableFilesTest {
 
     @Test
     void takesTablesBack_thatASpreadsheetHasSavedAgain() throws IOException {
-        put("addon", "thing", json("{'flag':true,'size':2.5,'names':['one','two']}"), json("{'flag':false,'names':[]}"));
+        put(
+                "addon",
+                "thing",
+                json("{'flag':true,'size':2.5,'names':['one','two']}"),
+                json("{'flag':false,'names':[]}"));
         out().exportTables(zip).orThrow();
         rewrite((name, bytes) -> {
             String text = new String(bytes, StandardCharsets.UTF_8);
             if (name.equals("addon.thing.csv")) {
-                text = text.replace("\uFEFF", "").replace("true", "TRUE").replace("2.5", "\"2,5\"").replace("\r\n", "\n") + ",,,,\n";
+                text = text.replace("\uFEFF", "")
+                                .replace("true", "TRUE")
+                                .replace("2.5", "\"2,5\"")
+                                .replace("\r\n", "\n")
+                        + ",,,,\n";
             } else if (name.equals("addon.thing.names.csv")) {
                 String[] rows = text.split("\r\n");
                 text = rows[0] + "\n" + rows[2] + "\n" + rows[1] + "\n";
@@ -221,7 +236,10 @@ class TableFilesTest {
     @Test
     void refusesAWorkshop_thatIsNotEmpty() {
         out().exportTables(zip).orThrow();
-        second.apply(ChangeSet.named("Shelve").create(Kit.TYPE, new UUID(1, 1), Kit.titled("Crane")).build()).orThrow();
+        second.apply(ChangeSet.named("Shelve")
+                        .create(Kit.TYPE, new UUID(1, 1), Kit.titled("Crane"))
+                        .build())
+                .orThrow();
         assertThat(refusal(in().importTables(zip)).code()).isEqualTo("not-empty");
     }
 
@@ -282,10 +300,13 @@ class TableFilesTest {
         out().exportTables(zip).orThrow();
         byte[] whole = Files.readAllBytes(zip);
         spoil("stash.kit.csv", text -> text.replaceFirst("3\\.50|\\d+\\.50", "dear"));
-        assertThat(refusal(in().importTables(zip)).text()).contains("stash.kit.csv, line 2").contains("'dear' is not a number");
+        assertThat(refusal(in().importTables(zip)).text())
+                .contains("stash.kit.csv, line 2")
+                .contains("'dear' is not a number");
         Files.write(zip, whole);
         spoil("stash.piece.pictures.csv", text -> text.substring(0, text.lastIndexOf("\r\n", text.length() - 3) + 2));
-        assertThat(refusal(in().importTables(zip)).text()).contains("stash.piece.pictures.csv does not hold as many rows");
+        assertThat(refusal(in().importTables(zip)).text())
+                .contains("stash.piece.pictures.csv does not hold as many rows");
         Files.write(zip, whole);
         spoil("movements.csv", text -> {
             String[] rows = text.split("(?<=\r\n)(?=[0-9])");

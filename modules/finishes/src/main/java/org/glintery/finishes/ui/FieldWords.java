@@ -45,11 +45,7 @@ final class FieldWords {
                 .collect(Collectors.joining(", "));
     }
 
-    @Messages({
-        "FieldWords.notSaid=Not said",
-        "FieldWords.sealed=Sealed",
-        "FieldWords.notSealed=Not sealed"
-    })
+    @Messages({"FieldWords.notSaid=Not said", "FieldWords.sealed=Sealed", "FieldWords.notSealed=Not sealed"})
     static String of(Sealing sealing) {
         return switch (sealing) {
             case NOT_SAID -> Bundle.FieldWords_notSaid();

@@ -46,7 +46,18 @@ final class FinishCopy {
 
     Finish finish() {
         return new Finish(
-                title, startedOn, finishedOn, score, making, altered, tools, where, sealing, photos, sketches, comments,
+                title,
+                startedOn,
+                finishedOn,
+                score,
+                making,
+                altered,
+                tools,
+                where,
+                sealing,
+                photos,
+                sketches,
+                comments,
                 later);
     }
 }

@@ -46,8 +46,7 @@ final class FinishEdits {
     }
 
     /** @param into which of the copy's lists takes it */
-    Function<View, Result<ChangeSet>> addPicture(
-            Picture picture, Blob blob, Function<FinishCopy, List<Picture>> into) {
+    Function<View, Result<ChangeSet>> addPicture(Picture picture, Blob blob, Function<FinishCopy, List<Picture>> into) {
         return write(List.of(blob), copy -> {
             List<Picture> pictures = into.apply(copy);
             if (pictures.stream().noneMatch(kept -> kept.hash().equals(picture.hash()))) {

@@ -134,7 +134,8 @@ final class FinishForm extends JPanel {
         photos.show(finish.photos());
         sketches.show(finish.sketches());
         later.show(finish);
-        boolean mayBeSealed = finish.sealing() == Sealing.NOT_SAID && finish.later().contains(Field.SEALING);
+        boolean mayBeSealed =
+                finish.sealing() == Sealing.NOT_SAID && finish.later().contains(Field.SEALING);
         sealingCaution.setVisible(mayBeSealed || finish.sealing() == Sealing.SEALED);
         settleFirst.setVisible(finish.sealing() != Sealing.NOT_SEALED && !questions.isEmpty());
         settleFirst.setText(Bundle.FinishForm_settle(String.join(" ", questions)));
@@ -144,8 +145,7 @@ final class FinishForm extends JPanel {
         return TextEdit.of(field, text -> desk.change(edits.set(copy -> set.accept(copy, text))));
     }
 
-    private PictureStrip pictures(
-            String choose, Function<FinishCopy, List<Picture>> of) {
+    private PictureStrip pictures(String choose, Function<FinishCopy, List<Picture>> of) {
         return new PictureStrip(
                 desk,
                 choose,

@@ -41,7 +41,8 @@ record FinishPage(
     private static List<String> settleFirst(View view, UUID id) {
         return view.all(Question.TYPE).stream()
                 .map(Stored::value)
-                .filter(q -> q.piece().equals(id) && q.settleFirst() && q.answer().isEmpty())
+                .filter(q ->
+                        q.piece().equals(id) && q.settleFirst() && q.answer().isEmpty())
                 .map(Question::text)
                 .toList();
     }

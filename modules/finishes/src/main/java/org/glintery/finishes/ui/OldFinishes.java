@@ -47,8 +47,8 @@ final class OldFinishes {
         "OldFinishes.write=Write it, and the next"
     })
     void ask() {
-        JPanel sheet = new JPanel(new MigLayout(
-                "insets 0, wrap 1, gapy " + Space.APART, "[" + Space.px(WIDTH_PX) + "!, fill]"));
+        JPanel sheet = new JPanel(
+                new MigLayout("insets 0, wrap 1, gapy " + Space.APART, "[" + Space.px(WIDTH_PX) + "!, fill]"));
         sheet.setOpaque(false);
         told.setText(Bundle.OldFinishes_hint());
         sheet.add(new FormSheet()

@@ -85,7 +85,9 @@ public final class StillToWriteCard implements TodayCard {
             }
             panel.add(
                     Buttons.plain(
-                            Pictogram.FINISH, Bundle.StillToWriteCard_old(), () -> new OldFinishes(desk, finishes).ask()),
+                            Pictogram.FINISH,
+                            Bundle.StillToWriteCard_old(),
+                            () -> new OldFinishes(desk, finishes).ask()),
                     "growx 0, gaptop " + Space.NEAR);
             panel.revalidate();
             panel.repaint();

@@ -89,11 +89,8 @@ public final class FinishEditVerb implements Verb {
     }
 
     private static VerbResult answer(VerbCall call, UUID piece) {
-        Finish kept = call.workshop()
-                .view()
-                .find(Finish.TYPE, piece)
-                .orElseThrow()
-                .value();
+        Finish kept =
+                call.workshop().view().find(Finish.TYPE, piece).orElseThrow().value();
         FinishShown shown = FinishShown.of(piece, kept);
         return VerbResult.said(shown, shown.text());
     }

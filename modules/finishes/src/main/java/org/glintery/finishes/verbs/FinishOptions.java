@@ -60,7 +60,9 @@ final class FinishOptions {
                 text("altered", before.altered()),
                 tools(before.tools()),
                 call.value("where").map(String::strip).or(before::where).filter(where -> !where.isEmpty()),
-                call.value("sealing").flatMap(word -> word("sealing", Sealing.class, word)).orElse(before.sealing()),
+                call.value("sealing")
+                        .flatMap(word -> word("sealing", Sealing.class, word))
+                        .orElse(before.sealing()),
                 both(before.photos(), given.photos()),
                 both(before.sketches(), given.sketches()),
                 text("comments", before.comments()),
@@ -106,14 +108,18 @@ final class FinishOptions {
         List<String> written = call.values("tool");
         return written.isEmpty()
                 ? before
-                : written.stream().map(String::strip).filter(tool -> !tool.isEmpty()).toList();
+                : written.stream()
+                        .map(String::strip)
+                        .filter(tool -> !tool.isEmpty())
+                        .toList();
     }
 
     private Set<Field> later(Set<Field> before) {
         Set<Field> later = EnumSet.noneOf(Field.class);
         later.addAll(before);
         call.values("later").forEach(word -> word("later", Field.class, word).ifPresent(later::add));
-        call.values("not-later").forEach(word -> word("not-later", Field.class, word).ifPresent(later::remove));
+        call.values("not-later")
+                .forEach(word -> word("not-later", Field.class, word).ifPresent(later::remove));
         return later;
     }
 

@@ -24,12 +24,13 @@ record GivenPictures(List<Picture> photos, List<Picture> sketches, List<Blob> bl
     private record Read(Picture picture, Blob blob) {}
 
     static Result<GivenPictures> of(VerbCall call) {
-        return read(call, "photo").then(photos -> read(call, "sketch").then(sketches -> {
-            List<Blob> blobs = new ArrayList<>();
-            photos.forEach(photo -> blobs.add(photo.blob()));
-            sketches.forEach(sketch -> blobs.add(sketch.blob()));
-            return Result.ok(new GivenPictures(pictures(photos), pictures(sketches), blobs));
-        }));
+        return read(call, "photo")
+                .then(photos -> read(call, "sketch").then(sketches -> {
+                    List<Blob> blobs = new ArrayList<>();
+                    photos.forEach(photo -> blobs.add(photo.blob()));
+                    sketches.forEach(sketch -> blobs.add(sketch.blob()));
+                    return Result.ok(new GivenPictures(pictures(photos), pictures(sketches), blobs));
+                }));
     }
 
     private static List<Picture> pictures(List<Read> read) {

@@ -89,8 +89,8 @@ class FinishEditsTest {
 
     @Test
     void thePageNamesWhatToSettleBeforeSealing() {
-        Question open = new Question(
-                piece, "Is that patch wrong?", Optional.empty(), FinishShop.MAY, true, Optional.empty());
+        Question open =
+                new Question(piece, "Is that patch wrong?", Optional.empty(), FinishShop.MAY, true, Optional.empty());
         shop.apply(Result.ok(ChangeSet.named("Ask")
                 .create(Question.TYPE, UUID.randomUUID(), open)
                 .build()));

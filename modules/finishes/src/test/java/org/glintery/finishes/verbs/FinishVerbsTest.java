@@ -103,7 +103,8 @@ class FinishVerbsTest {
         assertThat(shown.score()).isEmpty();
         assertThat(shown.making()).isEmpty();
         assertThat(shown.later()).containsExactlyInAnyOrder(Field.SCORE, Field.PICTURE);
-        assertThat(edited(call().with("piece", "Net loft").with("not-later", "picture")).later())
+        assertThat(edited(call().with("piece", "Net loft").with("not-later", "picture"))
+                        .later())
                 .containsExactly(Field.SCORE);
     }
 
@@ -135,7 +136,8 @@ class FinishVerbsTest {
         UUID piece = shop.write("Net loft", Optional.empty());
         Path text = file("note.png", "no picture".getBytes(StandardCharsets.UTF_8));
         long revision = shop.view().revision();
-        VerbResult result = new FinishEditVerb().run(call().with("piece", "Net loft").with("photo", text.toString()));
+        VerbResult result =
+                new FinishEditVerb().run(call().with("piece", "Net loft").with("photo", text.toString()));
 
         assertThat(result).isInstanceOf(VerbResult.Refused.class);
         assertThat(((VerbResult.Refused) result).refusal().code()).isEqualTo("not-a-picture");
@@ -147,13 +149,15 @@ class FinishVerbsTest {
     void editRefusesAPictureThatClaimsTooManyPixels() throws IOException {
         shop.write("Net loft", Optional.empty());
         byte[] png = FinishShop.png(1, 1);
-        // width and height stand in the header chunk, four bytes each from byte 16; readers do not look at its checksum first
+        // width and height stand in the header chunk, four bytes each from byte 16; readers do not look at its checksum
+        // first
         for (int at : new int[] {16, 20}) {
             png[at + 2] = (byte) (60_000 >> 8);
             png[at + 3] = (byte) 60_000;
         }
         Path file = file("large.png", png);
-        VerbResult result = new FinishEditVerb().run(call().with("piece", "Net loft").with("photo", file.toString()));
+        VerbResult result =
+                new FinishEditVerb().run(call().with("piece", "Net loft").with("photo", file.toString()));
 
         assertThat(((VerbResult.Refused) result).refusal().code()).isEqualTo("picture-too-large");
         assertThat(((VerbResult.Refused) result).refusal().text()).contains("60");

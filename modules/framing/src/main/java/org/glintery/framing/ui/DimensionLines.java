@@ -58,6 +58,7 @@ final class DimensionLines {
         g.draw(new Line2D.Double(from, y - tick, from, y + tick));
         g.draw(new Line2D.Double(to, y - tick, to, y + tick));
         FontMetrics metrics = g.getFontMetrics();
-        g.drawString(text, (float) ((from + to - metrics.stringWidth(text)) / 2), (float) (y + metrics.getAscent() + tick));
+        g.drawString(
+                text, (float) ((from + to - metrics.stringWidth(text)) / 2), (float) (y + metrics.getAscent() + tick));
     }
 }

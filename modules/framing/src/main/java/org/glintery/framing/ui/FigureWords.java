@@ -36,7 +36,8 @@ final class FigureWords {
                             : Bundle.FigureWords_two(width));
             words.add(Bundle.FigureWords_length(Millimetres.words(figures.lengthMm())));
         }
-        figures.glazingMassG().ifPresent(mass -> words.add(Bundle.FigureWords_glazing(String.valueOf(Math.round(mass)))));
+        figures.glazingMassG()
+                .ifPresent(mass -> words.add(Bundle.FigureWords_glazing(String.valueOf(Math.round(mass)))));
         if (decision == Decision.FRAMED && !figures.readyMade().isEmpty()) {
             words.add(Bundle.FigureWords_readyMade(
                     figures.readyMade().stream().limit(READY_MADE_SHOWN).collect(Collectors.joining("; "))));

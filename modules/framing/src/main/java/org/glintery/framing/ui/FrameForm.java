@@ -120,9 +120,7 @@ final class FrameForm extends JPanel {
                 .field(Bundle.FrameForm_rebate(), rebateField)
                 .field(Bundle.FrameForm_allowance(), allowanceField, Bundle.FrameForm_allowanceHint());
         add(mouldingSheet);
-        add(new FormSheet(2)
-                .field(Bundle.FrameForm_kerf(), kerfField)
-                .field(Bundle.FrameForm_notes(), notesField));
+        add(new FormSheet(2).field(Bundle.FrameForm_kerf(), kerfField).field(Bundle.FrameForm_notes(), notesField));
     }
 
     void show(FramePlan plan, List<Stored<KeepingPlace>> places) {
@@ -130,7 +128,8 @@ final class FrameForm extends JPanel {
         glazing.show(plan.glazing());
         List<PlaceChoice> choices = new ArrayList<>();
         choices.add(new PlaceChoice(Optional.empty(), Bundle.FrameForm_noPlace()));
-        places.forEach(p -> choices.add(new PlaceChoice(Optional.of(p.id()), p.value().name())));
+        places.forEach(
+                p -> choices.add(new PlaceChoice(Optional.of(p.id()), p.value().name())));
         place.show(
                 choices,
                 choices.stream()
@@ -147,7 +146,8 @@ final class FrameForm extends JPanel {
         kerf.show(Millimetres.words(plan.kerfMm()));
         livesAt.show(plan.livesAt());
         notes.show(plan.notes());
-        mouldingSheet.setVisible(plan.decision() == Decision.FRAMED || plan.moulding().isPresent());
+        mouldingSheet.setVisible(
+                plan.decision() == Decision.FRAMED || plan.moulding().isPresent());
         revalidate();
     }
 

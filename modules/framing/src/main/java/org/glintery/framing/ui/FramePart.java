@@ -4,8 +4,8 @@ import java.util.UUID;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import org.glintery.api.framing.Framing;
 import org.glintery.api.framing.FramePlan.Decision;
+import org.glintery.api.framing.Framing;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.parts.HowWeKnow;
 import org.glintery.workbench.parts.PageScroll;
@@ -38,9 +38,11 @@ final class FramePart implements ScreenPart<FramePage> {
         JPanel column = new JPanel(new MigLayout(
                 "insets " + Space.SECTION + ", fillx, wrap 2, hidemode 3, gapx " + Space.SECTION + ", gapy "
                         + Space.APART,
-                "[grow, fill, 0:pref:" + Space.px(Space.READING_WIDTH) + "][" + Space.px(DRAWING_PX) + ":pref:, grow, fill]"));
+                "[grow, fill, 0:pref:" + Space.px(Space.READING_WIDTH) + "][" + Space.px(DRAWING_PX)
+                        + ":pref:, grow, fill]"));
         column.setOpaque(false);
-        JPanel seen = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy " + Space.NEAR, "[grow, fill]"));
+        JPanel seen =
+                new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy " + Space.NEAR, "[grow, fill]"));
         seen.setOpaque(false);
         seen.add(drawing, "h " + Space.px(DRAWING_PX) + "!");
         seen.add(figures, "wmin 0");
@@ -77,7 +79,8 @@ final class FramePart implements ScreenPart<FramePage> {
                 switch (decision) {
                     case NOT_FRAMED -> Bundle.FramePart_notFramed();
                     case NOT_DECIDED -> Bundle.FramePart_undecided();
-                    default -> shown.figures().map(f -> FigureWords.of(decision, f)).orElse(shown.missing());
+                    default ->
+                        shown.figures().map(f -> FigureWords.of(decision, f)).orElse(shown.missing());
                 });
         how.setFigures(shown.figures().map(FigureWords::howWeKnow).orElse(""));
         String first = shown.settleFirst().isEmpty()

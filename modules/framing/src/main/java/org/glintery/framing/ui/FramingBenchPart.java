@@ -41,10 +41,10 @@ final class FramingBenchPart implements ScreenPart<List<FramingBenchPart.Choice>
     private final JTextField face = new JTextField();
     private final JTextField lip = new JTextField();
     private final WrappedText hint = Texts.wrappedHint("");
-    private final JPanel cards = new JPanel(
-            new MigLayout("insets 0, fillx, wrap 2, gap " + Space.SECTION, "[" + Space.px(CARD_PX) + ":pref:, grow, fill, sg]"));
-    private final JPanel chosen = new JPanel(new MigLayout(
-            "insets 0, fillx, wrap 1, hidemode 3, gapy " + Space.APART, "[grow, fill]"));
+    private final JPanel cards = new JPanel(new MigLayout(
+            "insets 0, fillx, wrap 2, gap " + Space.SECTION, "[" + Space.px(CARD_PX) + ":pref:, grow, fill, sg]"));
+    private final JPanel chosen =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy " + Space.APART, "[grow, fill]"));
     private final JComponent none;
     private final JPanel page = new JPanel(new MigLayout(
             "insets " + Space.SECTION + ", fillx, wrap 1, hidemode 3, gapy " + Space.APART, "[grow, fill]"));
@@ -63,8 +63,7 @@ final class FramingBenchPart implements ScreenPart<List<FramingBenchPart.Choice>
         pieces = new ChoiceBox<>(Choice.class, List.of(), Choice::title, choice -> choose(choice.piece()));
         TextEdit.of(face, typed -> reckon());
         TextEdit.of(lip, typed -> reckon());
-        none = new EmptyNote(
-                Pictogram.FRAMING, Bundle.FramingBenchPart_none(), Bundle.FramingBenchPart_noneText());
+        none = new EmptyNote(Pictogram.FRAMING, Bundle.FramingBenchPart_none(), Bundle.FramingBenchPart_noneText());
         page.setOpaque(false);
         cards.setOpaque(false);
         chosen.setOpaque(false);
@@ -86,7 +85,8 @@ final class FramingBenchPart implements ScreenPart<List<FramingBenchPart.Choice>
                 .filter(stored -> canHang(stored.value().standing()))
                 .sorted(Comparator.<Stored<Piece>, Boolean>comparing(
                                 stored -> stored.value().standing() != Standing.MADE)
-                        .thenComparing(stored -> PlanEdits.planOf(view, stored.id()).decision() != Decision.NOT_DECIDED)
+                        .thenComparing(
+                                stored -> PlanEdits.planOf(view, stored.id()).decision() != Decision.NOT_DECIDED)
                         .thenComparing(stored -> stored.value().title(), String.CASE_INSENSITIVE_ORDER))
                 .map(stored -> new Choice(stored.id(), stored.value().title()))
                 .toList();
@@ -105,8 +105,9 @@ final class FramingBenchPart implements ScreenPart<List<FramingBenchPart.Choice>
     public void show(List<Choice> choices) {
         chosen.setVisible(!choices.isEmpty());
         none.setVisible(choices.isEmpty());
-        Optional<Choice> same =
-                choices.stream().filter(c -> piece.equals(Optional.of(c.piece()))).findFirst();
+        Optional<Choice> same = choices.stream()
+                .filter(c -> piece.equals(Optional.of(c.piece())))
+                .findFirst();
         Optional<Choice> now = same.or(() -> choices.stream().findFirst());
         pieces.show(choices, now.orElse(null));
         piece = now.map(Choice::piece);

@@ -18,11 +18,7 @@ import org.glintery.api.workshop.Picture;
  * @param picture of the piece
  */
 record Hanging(
-        Decision decision,
-        Rectangle2D outer,
-        Rectangle2D visible,
-        FrameFigures figures,
-        Optional<Picture> picture) {
+        Decision decision, Rectangle2D outer, Rectangle2D visible, FrameFigures figures, Optional<Picture> picture) {
 
     /** How high a lath of a hanger is drawn. */
     static final double LATH_MM = 18;
@@ -36,17 +32,23 @@ record Hanging(
         Optional<Moulding> moulding = plan.moulding().filter(m -> plan.decision() == Decision.FRAMED);
         if (moulding.isPresent()) {
             return around(
-                    plan.decision(), figures, picture, figures.railWidthMm(), figures.railHeightMm(), moulding.get().widthMm());
+                    plan.decision(),
+                    figures,
+                    picture,
+                    figures.railWidthMm(),
+                    figures.railHeightMm(),
+                    moulding.get().widthMm());
         }
         return switch (plan.decision()) {
-            case HANGER -> new Hanging(
-                    plan.decision(),
-                    new Rectangle2D.Double(0, 0, width, height + LATH_MM),
-                    new Rectangle2D.Double(0, LATH_MM / 2, width, height),
-                    figures,
-                    picture);
-            case SLEEVE -> around(
-                    plan.decision(), figures, picture, width + 2 * SLEEVE_MM, height + 2 * SLEEVE_MM, SLEEVE_MM);
+            case HANGER ->
+                new Hanging(
+                        plan.decision(),
+                        new Rectangle2D.Double(0, 0, width, height + LATH_MM),
+                        new Rectangle2D.Double(0, LATH_MM / 2, width, height),
+                        figures,
+                        picture);
+            case SLEEVE ->
+                around(plan.decision(), figures, picture, width + 2 * SLEEVE_MM, height + 2 * SLEEVE_MM, SLEEVE_MM);
             default -> around(plan.decision(), figures, picture, width, height, 0);
         };
     }

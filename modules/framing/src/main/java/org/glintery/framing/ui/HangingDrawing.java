@@ -42,7 +42,10 @@ final class HangingDrawing extends JComponent {
 
     /** Shows one, as large as there is room for. */
     void show(Optional<Hanging> hanging) {
-        show(hanging, hanging.map(h -> h.outer().getWidth()).orElse(1.0), hanging.map(h -> h.outer().getHeight()).orElse(1.0));
+        show(
+                hanging,
+                hanging.map(h -> h.outer().getWidth()).orElse(1.0),
+                hanging.map(h -> h.outer().getHeight()).orElse(1.0));
     }
 
     /** Shows one on a wall of a given size, so that several drawings side by side have one scale. */
@@ -98,8 +101,9 @@ final class HangingDrawing extends JComponent {
     private void artwork(Graphics2D g, Hanging hanging, Rectangle2D at) {
         g.setColor(Tone.ACCENT_SOFT.colour());
         g.fill(at);
-        picture(hanging, at).ifPresent(image -> g.drawImage(
-                image, (int) at.getX(), (int) at.getY(), (int) at.getWidth(), (int) at.getHeight(), null));
+        picture(hanging, at)
+                .ifPresent(image -> g.drawImage(
+                        image, (int) at.getX(), (int) at.getY(), (int) at.getWidth(), (int) at.getHeight(), null));
         g.setColor(Tone.INK.colour());
         g.setStroke(new BasicStroke(1));
         g.draw(at);
@@ -111,12 +115,11 @@ final class HangingDrawing extends JComponent {
         return width <= 0 || height <= 0
                 ? Optional.empty()
                 : hanging.picture()
-                        .flatMap(picture -> PictureShelf.scaled(
-                                desk.workshop(), picture.hash(), width, height, read -> repaint()));
+                        .flatMap(picture ->
+                                PictureShelf.scaled(desk.workshop(), picture.hash(), width, height, read -> repaint()));
     }
 
-    private static void surround(
-            Graphics2D g, Hanging hanging, Rectangle2D outer, Rectangle2D visible, double scale) {
+    private static void surround(Graphics2D g, Hanging hanging, Rectangle2D outer, Rectangle2D visible, double scale) {
         if (hanging.isFramed()) {
             mouldings(g, outer, visible);
         } else if (hanging.decision() == Decision.HANGER) {

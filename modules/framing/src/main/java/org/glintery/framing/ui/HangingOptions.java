@@ -71,11 +71,17 @@ record HangingOptions(UUID piece, Decision decided, List<Option> options, boolea
 
     /** The widest of them, in mm, so that all are drawn to one scale. */
     double wallWidthMm() {
-        return options.stream().mapToDouble(o -> o.hanging().outer().getWidth()).max().orElse(1);
+        return options.stream()
+                .mapToDouble(o -> o.hanging().outer().getWidth())
+                .max()
+                .orElse(1);
     }
 
     /** The highest of them, in mm. */
     double wallHeightMm() {
-        return options.stream().mapToDouble(o -> o.hanging().outer().getHeight()).max().orElse(1);
+        return options.stream()
+                .mapToDouble(o -> o.hanging().outer().getHeight())
+                .max()
+                .orElse(1);
     }
 }

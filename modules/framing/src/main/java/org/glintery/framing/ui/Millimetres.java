@@ -12,7 +12,8 @@ final class Millimetres {
     private Millimetres() {}
 
     /** Empty for nothing typed; commas and points both divide. */
-    @Messages({"# {0} - what was typed", "Millimetres.wrong=A length is a number of millimetres, such as 12.5, not {0}."})
+    @Messages({"# {0} - what was typed", "Millimetres.wrong=A length is a number of millimetres, such as 12.5, not {0}."
+    })
     static Result<Optional<Double>> read(String typed) {
         String number = typed.strip().replace(',', '.').replaceAll("\\s*mm$", "");
         if (number.isEmpty()) {

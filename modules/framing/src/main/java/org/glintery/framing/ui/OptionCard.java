@@ -18,10 +18,7 @@ final class OptionCard extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
-    @Messages({
-        "OptionCard.decide=Decide on this",
-        "OptionCard.decided=Decided",
-        "OptionCard.asItIs=It stays as it is."
+    @Messages({"OptionCard.decide=Decide on this", "OptionCard.decided=Decided", "OptionCard.asItIs=It stays as it is."
     })
     OptionCard(Desk desk, HangingOptions all, HangingOptions.Option option, Runnable decide) {
         super(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy " + Space.NEAR, "[grow, fill]"));

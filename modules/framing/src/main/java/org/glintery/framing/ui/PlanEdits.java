@@ -31,9 +31,7 @@ final class PlanEdits {
 
     /** The plan as it stands, or one in which nothing is decided. */
     static FramePlan planOf(View view, UUID piece) {
-        return view.find(FramePlan.TYPE, piece)
-                .map(Stored::value)
-                .orElse(FramePlan.decided(Decision.NOT_DECIDED, ""));
+        return view.find(FramePlan.TYPE, piece).map(Stored::value).orElse(FramePlan.decided(Decision.NOT_DECIDED, ""));
     }
 
     Function<View, Result<ChangeSet>> set(Consumer<PlanCopy> edit) {
@@ -46,7 +44,8 @@ final class PlanEdits {
 
     /** A length as it was typed; refused when it is none. */
     Function<View, Result<ChangeSet>> length(String typed, BiConsumer<PlanCopy, Optional<Double>> edit) {
-        return view -> Millimetres.read(typed).then(mm -> set(copy -> edit.accept(copy, mm)).apply(view));
+        return view -> Millimetres.read(typed)
+                .then(mm -> set(copy -> edit.accept(copy, mm)).apply(view));
     }
 
     /** A whole plan as it was tried, decided today. */

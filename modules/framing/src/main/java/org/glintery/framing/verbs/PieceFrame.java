@@ -43,7 +43,9 @@ public record PieceFrame(
         lines.add(title + ": " + words(decision) + (recorded ? "." : ". Nothing was recorded."));
         figures.ifPresent(f -> addFigures(lines, f));
         missing.filter(m -> decision != Decision.NOT_FRAMED).ifPresent(m -> lines.add("  " + m));
-        String where = placeName.map(name -> livesAt.isBlank() ? name : livesAt + " (" + name + ")").orElse(livesAt);
+        String where = placeName
+                .map(name -> livesAt.isBlank() ? name : livesAt + " (" + name + ")")
+                .orElse(livesAt);
         if (!where.isBlank()) {
             lines.add("  Lives at: " + where);
         }

@@ -61,8 +61,12 @@ public final class PieceFrameVerb implements Verb {
             Optional<String> place = call.value("place");
             return place.isEmpty()
                     ? frame(call, piece, Optional.empty())
-                    : VerbSteps.named(call, KeepingPlace.TYPE, KeepingPlace::name, place.get(), found -> frame(
-                            call, piece, Optional.of(found.id())));
+                    : VerbSteps.named(
+                            call,
+                            KeepingPlace.TYPE,
+                            KeepingPlace::name,
+                            place.get(),
+                            found -> frame(call, piece, Optional.of(found.id())));
         });
     }
 
@@ -91,7 +95,13 @@ public final class PieceFrameVerb implements Verb {
         }
         return options.saySomething()
                 ? VerbSteps.apply(call, change, () -> answer(view, piece, plan, figures, warnings, true))
-                : answer(view, piece, plan, figures, List.of(), view.find(FramePlan.TYPE, piece.id()).isPresent());
+                : answer(
+                        view,
+                        piece,
+                        plan,
+                        figures,
+                        List.of(),
+                        view.find(FramePlan.TYPE, piece.id()).isPresent());
     }
 
     private static VerbResult answer(
@@ -117,7 +127,9 @@ public final class PieceFrameVerb implements Verb {
                 plan.glazing(),
                 plan.livesAt(),
                 plan.place(),
-                plan.place().flatMap(id -> view.find(KeepingPlace.TYPE, id)).map(p -> p.value().name()),
+                plan.place()
+                        .flatMap(id -> view.find(KeepingPlace.TYPE, id))
+                        .map(p -> p.value().name()),
                 plan.decidedOn(),
                 plan.notes(),
                 sums,

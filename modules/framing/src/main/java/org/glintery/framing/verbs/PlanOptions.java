@@ -58,7 +58,8 @@ final class PlanOptions {
 
     /** Whether any option says something about a plan. */
     boolean saySomething() {
-        return PARAMS.stream().anyMatch(p -> call.flag(p.name()) || call.value(p.name()).isPresent());
+        return PARAMS.stream()
+                .anyMatch(p -> call.flag(p.name()) || call.value(p.name()).isPresent());
     }
 
     /** @param place the keeping place that {@code --place} named */
@@ -110,7 +111,10 @@ final class PlanOptions {
             return Optional.empty();
         }
         return Optional.of(new Moulding(
-                name.or(() -> before.map(Moulding::name)).orElse(""), width.get(), lip.orElse(0.0), rebate.orElse(0.0)));
+                name.or(() -> before.map(Moulding::name)).orElse(""),
+                width.get(),
+                lip.orElse(0.0),
+                rebate.orElse(0.0)));
     }
 
     private Glazing glazing(Glazing before) {

@@ -65,7 +65,8 @@ class PlanEditsTest {
 
     @Test
     void aMouldingBeginsWithItsWidth() {
-        assertThat(refusal(edits.length("6", (copy, mm) -> copy.lipMm = mm).apply(shop.view())).code())
+        assertThat(refusal(edits.length("6", (copy, mm) -> copy.lipMm = mm).apply(shop.view()))
+                        .code())
                 .isEqualTo("no-width");
         apply(edits.length("30", (copy, mm) -> copy.mouldingWidthMm = mm));
         apply(edits.length("6,5", (copy, mm) -> copy.lipMm = mm));
@@ -77,7 +78,8 @@ class PlanEditsTest {
 
     @Test
     void lengthsThatAreNoneAreRefused() {
-        assertThat(refusal(edits.length("wide", (copy, mm) -> copy.kerfMm = mm).apply(shop.view())).code())
+        assertThat(refusal(edits.length("wide", (copy, mm) -> copy.kerfMm = mm).apply(shop.view()))
+                        .code())
                 .isEqualTo("length");
     }
 
@@ -148,7 +150,8 @@ class PlanEditsTest {
     @Test
     void thePageTellsWhatToSettleFirst_onlyBeforeAOneWayStep() {
         shop.ask(piece, "Is that patch wrong?", true, Optional.empty());
-        assertThat(FramePage.of(shop.view(), shop.framing(), piece).settleFirst()).isEmpty();
+        assertThat(FramePage.of(shop.view(), shop.framing(), piece).settleFirst())
+                .isEmpty();
         apply(edits.decide(Decision.ON_BOARD));
 
         FramePage page = FramePage.of(shop.view(), shop.framing(), piece);

@@ -112,7 +112,8 @@ class PieceFrameVerbTest {
                 .create(KeepingPlace.TYPE, place, new KeepingPlace("North wall", Optional.empty(), ""))
                 .build()));
 
-        assertThat(said(call().flagged("not-framed").with("place", "north wall")).text())
+        assertThat(said(call().flagged("not-framed").with("place", "north wall"))
+                        .text())
                 .contains("Lives at: North wall");
         assertThat(shop.plan(piece).place()).contains(place);
         assertThat(new PieceFrameVerb().run(call().with("place", "cellar"))).isInstanceOf(VerbResult.WrongUsage.class);

@@ -91,7 +91,8 @@ final class KnownPlaces {
 
     private static Set<String> codesOf(View view, String card) {
         return view.find(ColourCard.TYPE, ColourCard.idOf(card))
-                .map(stored -> (Set<String>) new HashSet<>(stored.value().entries().keySet()))
+                .map(stored ->
+                        (Set<String>) new HashSet<>(stored.value().entries().keySet()))
                 .orElseGet(HashSet::new);
     }
 

@@ -57,7 +57,10 @@ final class LineInput {
 
     private Line decoded(byte[] bytes) {
         try {
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
             return new Line(line, text, "");
         } catch (CharacterCodingException e) {
             return faulty("The line is not text in UTF-8.");

@@ -44,7 +44,10 @@ final class MovementBooking {
             Movement booked = ((Result.Ok<Movement>) movement).value();
             movements.post(booked);
             if (booked.to() instanceof Spot.OnCanvas canvas) {
-                laid.merge(new ForPiece(canvas.piece(), line.drill()), line.amount().count().orElse(0L), Long::sum);
+                laid.merge(
+                        new ForPiece(canvas.piece(), line.drill()),
+                        line.amount().count().orElse(0L),
+                        Long::sum);
             }
         }
         Result<Applied> applied = apply(view, lines, movements, laid);
@@ -57,19 +60,20 @@ final class MovementBooking {
     }
 
     private Result<Movement> movement(View view, PostedLine line) {
-        return places.spot(view, line.from()).then(from -> places.spot(view, line.to()).then(to -> {
-            places.use(view, line.drill());
-            return Result.ok(new Movement(
-                    line.id(),
-                    line.drill(),
-                    line.lot(),
-                    from,
-                    to,
-                    line.amount(),
-                    line.reason(),
-                    line.happenedOn(),
-                    Optional.empty()));
-        }));
+        return places.spot(view, line.from())
+                .then(from -> places.spot(view, line.to()).then(to -> {
+                    places.use(view, line.drill());
+                    return Result.ok(new Movement(
+                            line.id(),
+                            line.drill(),
+                            line.lot(),
+                            from,
+                            to,
+                            line.amount(),
+                            line.reason(),
+                            line.happenedOn(),
+                            Optional.empty()));
+                }));
     }
 
     private Result<Applied> apply(
@@ -98,9 +102,7 @@ final class MovementBooking {
     }
 
     private static String sentence(List<PostedLine> lines) {
-        return lines.size() == 1
-                ? "Book " + lines.get(0).drill().code()
-                : "Book " + lines.size() + " movements";
+        return lines.size() == 1 ? "Book " + lines.get(0).drill().code() : "Book " + lines.size() + " movements";
     }
 
     private record ForPiece(UUID piece, Drill drill) {}

@@ -66,7 +66,10 @@ public final class PostStream {
             PostedLine posted = PostedLine.read(json);
             MovementBooking.Outcome outcome = booking.book(List.of(posted));
             if (outcome.refusal().isPresent()) {
-                refuse(line, Optional.of(posted.id().toString()), outcome.refusal().get());
+                refuse(
+                        line,
+                        Optional.of(posted.id().toString()),
+                        outcome.refusal().get());
             } else {
                 answers.accept(PostAnswer.booked(posted.id()));
             }
@@ -92,7 +95,10 @@ public final class PostStream {
         }
         MovementBooking.Outcome outcome = booking.book(posted);
         if (outcome.refusal().isPresent()) {
-            refuse(line, outcome.blame().map(blamed -> blamed.id().toString()), outcome.refusal().get());
+            refuse(
+                    line,
+                    outcome.blame().map(blamed -> blamed.id().toString()),
+                    outcome.refusal().get());
         } else {
             answers.accept(PostAnswer.booked(posted.stream().map(PostedLine::id).toList()));
         }

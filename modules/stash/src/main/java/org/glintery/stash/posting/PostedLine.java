@@ -99,7 +99,8 @@ record PostedLine(
     }
 
     private static Amount amount(Json.Obj obj) {
-        Basis basis = word(obj, "basis", Basis.values(), obj.get("uncertainty").isPresent() ? Basis.ROUGH : Basis.COUNTED);
+        Basis basis =
+                word(obj, "basis", Basis.values(), obj.get("uncertainty").isPresent() ? Basis.ROUGH : Basis.COUNTED);
         if (basis == Basis.UNKNOWN) {
             if (obj.get("count").isPresent()) {
                 throw new MalformedException("An amount that is not known has no 'count'.");

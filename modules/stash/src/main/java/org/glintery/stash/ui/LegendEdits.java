@@ -53,8 +53,8 @@ final class LegendEdits {
     /** Takes in what was read. @param replacing whether the old lines go */
     Function<View, Result<ChangeSet>> takeIn(Reading reading, String card, boolean replacing) {
         return view -> {
-            List<LegendLine> lines =
-                    new ArrayList<>(replacing ? List.of() : Legend.of(view, piece).lines());
+            List<LegendLine> lines = new ArrayList<>(
+                    replacing ? List.of() : Legend.of(view, piece).lines());
             lines.addAll(reading.lines());
             return stash.saveLegend(view, piece, lines, Map.of(card, reading.entries()));
         };
@@ -66,8 +66,7 @@ final class LegendEdits {
 
     /** Keeps a photo of the legend with the kit; with the piece, when there is no kit. */
     Function<View, Result<ChangeSet>> keepPhoto(PictureDrop.Taken taken) {
-        Picture photo =
-                new Picture(taken.picture().hash(), taken.picture().mediaType(), LegendSheet.PHOTO_CAPTION);
+        Picture photo = new Picture(taken.picture().hash(), taken.picture().mediaType(), LegendSheet.PHOTO_CAPTION);
         ChangeSet bytes = ChangeSet.named("Keep a photo").blob(taken.blob()).build();
         return view -> withPhoto(view, photo).then(change -> Result.ok(change.join(bytes)));
     }

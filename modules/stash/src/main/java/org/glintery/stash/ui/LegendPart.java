@@ -78,8 +78,10 @@ final class LegendPart implements ScreenPart<LegendSheet> {
         page.add(
                 new SectionHeading(
                         Bundle.LegendPart_heading(),
-                        Buttons.plain(Pictogram.IMPORT, Bundle.LegendPart_read(), () -> imports.fromFile(
-                                page, assumed(), model.getRowCount() > 0)),
+                        Buttons.plain(
+                                Pictogram.IMPORT,
+                                Bundle.LegendPart_read(),
+                                () -> imports.fromFile(page, assumed(), model.getRowCount() > 0)),
                         Buttons.plain(Pictogram.ADD, Bundle.LegendPart_paste(), this::paste),
                         Buttons.plain(Pictogram.REMOVE, Bundle.LegendPart_remove(), this::remove)),
                 "wmin 0");
@@ -148,8 +150,7 @@ final class LegendPart implements ScreenPart<LegendSheet> {
         }
         var swatch = table.getColumnModel().getColumn(Column.SWATCH.ordinal());
         swatch.setMaxWidth(Space.px(SWATCH_PX + 16));
-        swatch.setCellRenderer(
-                Tables.cells(DrillLook.class, look -> DrillSwatch.icon(look, SWATCH_PX), look -> ""));
+        swatch.setCellRenderer(Tables.cells(DrillLook.class, look -> DrillSwatch.icon(look, SWATCH_PX), look -> ""));
         table.getColumnModel()
                 .getColumn(Column.SYMBOL.ordinal())
                 .setCellRenderer(new RepeatedSymbol(row -> model.row(row).repeated()));
@@ -208,7 +209,8 @@ final class LegendPart implements ScreenPart<LegendSheet> {
     @Messages({"# {0} - code", "LegendPart.colour=Colour of {0}"})
     private void chooseColour(LegendSheet.Row row) {
         Color now = row.look().colour().orElse(Color.WHITE);
-        Color chosen = JColorChooser.showDialog(page, Bundle.LegendPart_colour(row.line().drill().code()), now);
+        Color chosen = JColorChooser.showDialog(
+                page, Bundle.LegendPart_colour(row.line().drill().code()), now);
         if (chosen != null) {
             String hex = String.format("#%06x", chosen.getRGB() & 0xffffff);
             describe(row.line(), new CardEntry(row.entry().name(), Optional.of(hex), false));

@@ -35,8 +35,12 @@ final class LegendPhoto extends JPanel {
         view = new PictureView(desk, WIDTH_PX, HEIGHT_PX);
         add(view, "grow");
         add(Texts.wrappedHint(Bundle.LegendPhoto_hint()), "wmin 0");
-        add(Buttons.plain(Pictogram.PICTURE, Bundle.LegendPhoto_choose(), () -> choose().ifPresent(file ->
-                PictureDrop.take(desk, file, keep))), "growx 0");
+        add(
+                Buttons.plain(
+                        Pictogram.PICTURE,
+                        Bundle.LegendPhoto_choose(),
+                        () -> choose().ifPresent(file -> PictureDrop.take(desk, file, keep))),
+                "growx 0");
         PictureDrop.onto(this, desk, keep);
     }
 

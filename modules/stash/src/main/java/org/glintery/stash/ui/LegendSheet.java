@@ -55,7 +55,8 @@ record LegendSheet(List<Row> rows, List<String> cards, Drill next, Optional<Pict
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             LegendLine line = lines.get(i);
-            CardEntry entry = ColourCard.entry(view, line.drill().card(), line.drill().code())
+            CardEntry entry = ColourCard.entry(
+                            view, line.drill().card(), line.drill().code())
                     .orElse(CardEntry.UNKNOWN);
             rows.add(new Row(
                     line,
@@ -115,7 +116,9 @@ record LegendSheet(List<Row> rows, List<String> cards, Drill next, Optional<Pict
 
     private static Optional<Picture> photo(View view, Piece piece) {
         List<Picture> pictures = new ArrayList<>(piece.pictures());
-        piece.kit().flatMap(id -> view.find(Kit.TYPE, id)).ifPresent(kit -> pictures.addAll(kit.value().pictures()));
+        piece.kit()
+                .flatMap(id -> view.find(Kit.TYPE, id))
+                .ifPresent(kit -> pictures.addAll(kit.value().pictures()));
         return pictures.stream()
                 .filter(picture -> picture.caption().equals(PHOTO_CAPTION))
                 .reduce((first, last) -> last);

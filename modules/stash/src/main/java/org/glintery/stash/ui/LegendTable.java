@@ -158,7 +158,9 @@ final class LegendTable extends AbstractTableModel {
 
     @Messages({"# {0} - how many", "LegendTable.andSome={0} and some"})
     private static String atHand(LineSupply supply) {
-        return supply.uncounted() ? Bundle.LegendTable_andSome(TypedLine.grouped(supply.atHand())) : TypedLine.grouped(supply.atHand());
+        return supply.uncounted()
+                ? Bundle.LegendTable_andSome(TypedLine.grouped(supply.atHand()))
+                : TypedLine.grouped(supply.atHand());
     }
 
     @Messages({"LegendTable.notKnown=not known", "LegendTable.enough=enough"})

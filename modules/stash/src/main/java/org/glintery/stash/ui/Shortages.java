@@ -6,8 +6,8 @@ import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.stash.LineSupply;
 import org.glintery.api.stash.Piece;
-import org.glintery.api.stash.Stash;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.stash.Stash;
 import org.glintery.api.workshop.View;
 
 /**

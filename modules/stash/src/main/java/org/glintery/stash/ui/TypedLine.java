@@ -30,7 +30,10 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
                 .map(bags -> bags + (bags == 1 ? " bag" : " bags"))
                 .orElseGet(() -> written(line.supplied()));
         return new TypedLine(
-                line.symbol(), line.drill().code(), line.needed().map(TypedLine::grouped).orElse(""), supplied);
+                line.symbol(),
+                line.drill().code(),
+                line.needed().map(TypedLine::grouped).orElse(""),
+                supplied);
     }
 
     /** @param kind the drill without its code */

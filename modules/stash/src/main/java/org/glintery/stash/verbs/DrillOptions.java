@@ -30,11 +30,12 @@ final class DrillOptions {
      * is not known yet is made from what was said. Several that fit are refused as {@code usage} by name.
      */
     static Result<Drill> drill(VerbCall call, String code, Optional<Spot> in) {
-        return WordOption.word(call, "shape", Shape.class).then(shape -> WordOption.word(call, "body", Body.class)
-                .then(body -> WordOption.word(call, "coating", Coating.class)
-                        .then(coating -> WordOption.millimetres(call, "size", 1_000)
-                                .then(size -> new Said(code, call.value("card"), shape, body, coating, size)
-                                        .among(call, in)))));
+        return WordOption.word(call, "shape", Shape.class)
+                .then(shape -> WordOption.word(call, "body", Body.class)
+                        .then(body -> WordOption.word(call, "coating", Coating.class)
+                                .then(coating -> WordOption.millimetres(call, "size", 1_000)
+                                        .then(size -> new Said(code, call.value("card"), shape, body, coating, size)
+                                                .among(call, in)))));
     }
 
     private record Said(
@@ -62,7 +63,12 @@ final class DrillOptions {
                 return Result.refused(
                         WordOption.USAGE,
                         "Several drills are called '" + code + "': "
-                                + String.join("; ", known.stream().limit(12).map(Drill::words).toList())
+                                + String.join(
+                                        "; ",
+                                        known.stream()
+                                                .limit(12)
+                                                .map(Drill::words)
+                                                .toList())
                                 + ". Say which by --card, --shape, --size, --body or --coating.");
             }
             return Result.ok(known.isEmpty() ? made() : known.get(0));
@@ -74,7 +80,8 @@ final class DrillOptions {
                     && shape.filter(s -> s != drill.shape()).isEmpty()
                     && body.filter(b -> b != drill.body()).isEmpty()
                     && coating.filter(c -> c != drill.coating()).isEmpty()
-                    && sizeMm.filter(mm -> hundredths(mm) != drill.sizeHundredths()).isEmpty();
+                    && sizeMm.filter(mm -> hundredths(mm) != drill.sizeHundredths())
+                            .isEmpty();
         }
 
         private Drill made() {

@@ -73,12 +73,16 @@ public final class DrillsFindVerb implements Verb {
                 .map(known -> found(view, known))
                 .toList();
         if (found.isEmpty()) {
-            return VerbResult.said(new Found(found), text.isBlank() ? "No drills yet." : "No drill fits '" + text + "'.");
+            return VerbResult.said(
+                    new Found(found), text.isBlank() ? "No drills yet." : "No drill fits '" + text + "'.");
         }
         TextTable table = new TextTable("Drill", "Name", "In the house", "Available", "Where");
         for (FoundDrill one : found) {
             String where = String.join(
-                    "; ", one.places().stream().map(p -> p.words() + ": " + p.balance().words()).toList());
+                    "; ",
+                    one.places().stream()
+                            .map(p -> p.words() + ": " + p.balance().words())
+                            .toList());
             table.row(
                     one.drill().card() + " " + one.drill().code(),
                     one.name().orElse(""),
@@ -93,7 +97,8 @@ public final class DrillsFindVerb implements Verb {
         List<Place> places = new ArrayList<>();
         view.whereabouts(known.drill()).entrySet().stream()
                 .filter(entry -> !entry.getKey().isBoundary())
-                .sorted(Comparator.comparingLong((Map.Entry<Spot, Balance> e) -> -e.getValue().count())
+                .sorted(Comparator.comparingLong(
+                                (Map.Entry<Spot, Balance> e) -> -e.getValue().count())
                         .thenComparing(e -> e.getKey().toString()))
                 .forEach(entry -> places.add(new Place(
                         SpotNames.written(view, entry.getKey()),

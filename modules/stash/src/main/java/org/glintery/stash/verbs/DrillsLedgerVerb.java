@@ -79,13 +79,14 @@ public final class DrillsLedgerVerb implements Verb {
     public VerbResult run(VerbCall call) {
         return VerbEnd.of(WordOption.whole(call, "from-sequence", 1, Long.MAX_VALUE)
                 .then(first -> WordOption.whole(call, "most", 1, Integer.MAX_VALUE)
-                        .then(most -> spot(call).then(spot -> Result.ok(print(
-                                call,
-                                new LedgerQuery(
-                                        first.orElse(1L),
-                                        most.map(Long::intValue).orElse(Integer.MAX_VALUE),
-                                        Optional.empty(),
-                                        spot)))))));
+                        .then(most -> spot(call)
+                                .then(spot -> Result.ok(print(
+                                        call,
+                                        new LedgerQuery(
+                                                first.orElse(1L),
+                                                most.map(Long::intValue).orElse(Integer.MAX_VALUE),
+                                                Optional.empty(),
+                                                spot)))))));
     }
 
     private static Result<Optional<Spot>> spot(VerbCall call) {
@@ -109,7 +110,8 @@ public final class DrillsLedgerVerb implements Verb {
 
     private static Booked booked(LedgerEntry entry, String from, String to) {
         LedgerAction action = entry.action();
-        boolean uncounted = action instanceof LedgerAction.Movement m && !m.amount().known();
+        boolean uncounted =
+                action instanceof LedgerAction.Movement m && !m.amount().known();
         Optional<String> lot = action instanceof LedgerAction.Movement m ? m.lot() : Optional.empty();
         Optional<UUID> reverses =
                 action instanceof LedgerAction.Reversal r ? Optional.of(r.reverses()) : Optional.empty();

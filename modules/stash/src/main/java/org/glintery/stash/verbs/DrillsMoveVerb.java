@@ -65,8 +65,9 @@ public final class DrillsMoveVerb implements Verb {
         return VerbEnd.of(SpotNames.resolve(view, call.need("from"))
                 .then(from -> SpotNames.resolve(view, call.need("to"))
                         .then(to -> DrillOptions.drill(call, call.need("code"), Optional.of(from.spot()))
-                                .then(drill -> amount(call).then(amount -> DateOption.of(call, "on")
-                                        .then(on -> Result.ok(move(call, drill, from, to, amount, on))))))));
+                                .then(drill -> amount(call)
+                                        .then(amount -> DateOption.of(call, "on")
+                                                .then(on -> Result.ok(move(call, drill, from, to, amount, on))))))));
     }
 
     private static VerbResult move(
@@ -77,14 +78,20 @@ public final class DrillsMoveVerb implements Verb {
             Amount amount,
             Optional<About> on) {
         MoveRequest request = new MoveRequest(
-                drill, Optional.empty(), from.spot(), to.spot(), amount, call.value("reason").orElse(""), on, false);
+                drill,
+                Optional.empty(),
+                from.spot(),
+                to.spot(),
+                amount,
+                call.value("reason").orElse(""),
+                on,
+                false);
         ChangeSet bags = ChangeSet.named("Make bags")
                 .addAll(from.toMake())
                 .addAll(to.toMake())
                 .build();
-        Result<ChangeSet> change = StashOfCall.of(call)
-                .move(call.workshop().view(), request)
-                .then(moving -> Result.ok(moving.join(bags)));
+        Result<ChangeSet> change =
+                StashOfCall.of(call).move(call.workshop().view(), request).then(moving -> Result.ok(moving.join(bags)));
         return VerbSteps.apply(call, change, () -> {
             var view = call.workshop().view();
             Moved moved = new Moved(
@@ -101,14 +108,15 @@ public final class DrillsMoveVerb implements Verb {
 
     private static Result<Amount> amount(VerbCall call) {
         return WordOption.whole(call, "count", 1, Amount.MOST)
-                .then(count -> WordOption.whole(call, "give-or-take", 0, Amount.MOST).then(spread -> {
-                    if (count.isEmpty()) {
-                        return Result.ok(Amount.unknown());
-                    }
-                    return Result.ok(
-                            spread.filter(s -> s > 0).isPresent()
-                                    ? Amount.rough(count.get(), spread.get())
-                                    : Amount.counted(count.get()));
-                }));
+                .then(count -> WordOption.whole(call, "give-or-take", 0, Amount.MOST)
+                        .then(spread -> {
+                            if (count.isEmpty()) {
+                                return Result.ok(Amount.unknown());
+                            }
+                            return Result.ok(
+                                    spread.filter(s -> s > 0).isPresent()
+                                            ? Amount.rough(count.get(), spread.get())
+                                            : Amount.counted(count.get()));
+                        }));
     }
 }

@@ -58,14 +58,16 @@ public final class DrillsPostVerb implements Verb {
     }
 
     private static VerbResult post(VerbCall call, InputStream in) throws IOException {
-        PostStream stream = new PostStream(
-                call.workshop(), call.codec(), answer -> call.line(answer, text(call, answer)));
+        PostStream stream =
+                new PostStream(call.workshop(), call.codec(), answer -> call.line(answer, text(call, answer)));
         return new VerbResult.Streamed(stream.run(in));
     }
 
     /** One id is printed bare; batches and refused lines are JSON, also for people: scripts read them. */
     private static String text(VerbCall call, PostAnswer answer) {
         boolean booked = answer.refused().isEmpty() && answer.ids().isEmpty();
-        return booked ? answer.id().orElseThrow() : call.codec().compact(call.codec().toJson(answer));
+        return booked
+                ? answer.id().orElseThrow()
+                : call.codec().compact(call.codec().toJson(answer));
     }
 }

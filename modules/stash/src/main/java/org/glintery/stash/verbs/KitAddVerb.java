@@ -105,7 +105,10 @@ public final class KitAddVerb implements Verb {
         Optional<String> name = call.value("source").filter(source -> !source.isBlank());
         Optional<String> size = call.value("bag-size");
         if (name.isPresent() && size.isPresent()) {
-            change.put(Source.TYPE, Source.idOf(name.get()), new Source(name.get(), Integer.parseInt(size.get().strip())));
+            change.put(
+                    Source.TYPE,
+                    Source.idOf(name.get()),
+                    new Source(name.get(), Integer.parseInt(size.get().strip())));
         }
         return change.build();
     }

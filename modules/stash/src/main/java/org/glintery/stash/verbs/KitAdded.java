@@ -61,8 +61,9 @@ public record KitAdded(
     String text() {
         List<String> parts = new ArrayList<>();
         for (PieceAdded piece : pieces) {
-            parts.add((imported ? "Shelved " : "Would shelve ") + piece.title() + ": " + piece.legend().size()
-                    + (piece.legend().size() == 1 ? " line" : " lines") + ", " + needed(piece) + " (" + piece.id() + ")");
+            parts.add((imported ? "Shelved " : "Would shelve ") + piece.title() + ": "
+                    + piece.legend().size() + (piece.legend().size() == 1 ? " line" : " lines") + ", " + needed(piece)
+                    + " (" + piece.id() + ")");
         }
         if (!imported) {
             columns.ifPresent(understood -> {
@@ -78,12 +79,13 @@ public record KitAdded(
 
     private static String table(PieceAdded piece) {
         TextTable table = new TextTable("Symbol", "Drill", "Needed", "Supplied", "Bags");
-        piece.legend().forEach(line -> table.row(
-                line.symbol(),
-                line.drill().card() + " " + line.drill().code(),
-                line.needed().map(String::valueOf).orElse("not known"),
-                line.supplied().words(),
-                line.bags().map(String::valueOf).orElse("")));
+        piece.legend()
+                .forEach(line -> table.row(
+                        line.symbol(),
+                        line.drill().card() + " " + line.drill().code(),
+                        line.needed().map(String::valueOf).orElse("not known"),
+                        line.supplied().words(),
+                        line.bags().map(String::valueOf).orElse("")));
         return table.toString();
     }
 
@@ -95,7 +97,6 @@ public record KitAdded(
     }
 
     private static LineAdded line(LegendLine line) {
-        return new LineAdded(
-                line.symbol(), DrillAnswer.of(line.drill()), line.needed(), line.supplied(), line.bags());
+        return new LineAdded(line.symbol(), DrillAnswer.of(line.drill()), line.needed(), line.supplied(), line.bags());
     }
 }

@@ -55,19 +55,17 @@ public final class KitListVerb implements Verb {
     public VerbResult run(VerbCall call) {
         View view = call.workshop().view();
         Map<UUID, List<String>> titles = new HashMap<>();
-        view.all(Piece.TYPE).forEach(piece -> piece.value().kit().ifPresent(kit -> titles.computeIfAbsent(
-                        kit, k -> new ArrayList<>())
-                .add(piece.value().title())));
+        view.all(Piece.TYPE)
+                .forEach(piece -> piece.value()
+                        .kit()
+                        .ifPresent(kit -> titles.computeIfAbsent(kit, k -> new ArrayList<>())
+                                .add(piece.value().title())));
         List<KitLine> kits = view.all(Kit.TYPE).stream()
                 .map(kit -> new KitLine(
-                        kit.id(),
-                        kit.value().title(),
-                        kit.value().source(),
-                        titles.getOrDefault(kit.id(), List.of())))
+                        kit.id(), kit.value().title(), kit.value().source(), titles.getOrDefault(kit.id(), List.of())))
                 .toList();
         TextTable table = new TextTable("Title", "From", "Pieces", "Id");
-        kits.forEach(kit ->
-                table.row(kit.title(), kit.source().orElse(""), String.join("; ", kit.pieces()), kit.id()));
+        kits.forEach(kit -> table.row(kit.title(), kit.source().orElse(""), String.join("; ", kit.pieces()), kit.id()));
         return VerbResult.said(new Kits(kits), table.isEmpty() ? "No kits yet." : table.toString());
     }
 }

@@ -52,57 +52,59 @@ final class KitOptions {
     }
 
     Result<Kit> kit(List<Picture> pictures) {
-        return DateOption.of(call, "ordered").then(ordered -> DateOption.of(call, "arrived")
-                .then(arrived -> money("price").then(price -> money("postage")
-                        .then(postage -> Result.ok(new Kit(
-                                title,
-                                call.value("source"),
-                                ordered,
-                                arrived,
-                                price,
-                                postage,
-                                Optional.empty(),
-                                pictures,
-                                call.value("notes").orElse("")))))));
+        return DateOption.of(call, "ordered")
+                .then(ordered -> DateOption.of(call, "arrived")
+                        .then(arrived -> money("price")
+                                .then(price -> money("postage")
+                                        .then(postage -> Result.ok(new Kit(
+                                                title,
+                                                call.value("source"),
+                                                ordered,
+                                                arrived,
+                                                price,
+                                                postage,
+                                                Optional.empty(),
+                                                pictures,
+                                                call.value("notes").orElse("")))))));
     }
 
     Result<Piece> piece(UUID kit, List<Picture> pictures) {
-        return WordOption.word(call, "standing", Standing.class).then(standing -> WordOption.word(
-                        call, "coverage", Coverage.class)
-                .then(coverage -> WordOption.word(call, "shape", Shape.class)
-                        .then(shape -> DateOption.of(call, "since")
-                                .then(since -> WordOption.whole(call, "sections", 1, MOST_CELLS)
-                                        .then(sections -> canvas().then(canvas -> Result.ok(new Piece(
-                                                title,
-                                                Optional.of(kit),
-                                                Optional.empty(),
-                                                standing.orElse(Standing.SHELVED),
-                                                since,
-                                                coverage.orElse(Coverage.NOT_SAID),
-                                                shape,
-                                                canvas,
-                                                sections.map(Long::intValue),
-                                                pictures,
-                                                Optional.empty(),
-                                                ""))))))));
+        return WordOption.word(call, "standing", Standing.class)
+                .then(standing -> WordOption.word(call, "coverage", Coverage.class)
+                        .then(coverage -> WordOption.word(call, "shape", Shape.class)
+                                .then(shape -> DateOption.of(call, "since")
+                                        .then(since -> WordOption.whole(call, "sections", 1, MOST_CELLS)
+                                                .then(sections -> canvas().then(canvas -> Result.ok(new Piece(
+                                                        title,
+                                                        Optional.of(kit),
+                                                        Optional.empty(),
+                                                        standing.orElse(Standing.SHELVED),
+                                                        since,
+                                                        coverage.orElse(Coverage.NOT_SAID),
+                                                        shape,
+                                                        canvas,
+                                                        sections.map(Long::intValue),
+                                                        pictures,
+                                                        Optional.empty(),
+                                                        ""))))))));
     }
 
     private Result<Canvas> canvas() {
-        return WordOption.millimetres(call, "width", MOST_MM).then(width -> WordOption.millimetres(
-                        call, "height", MOST_MM)
-                .then(height -> WordOption.millimetres(call, "cloth-width", MOST_MM)
-                        .then(clothWidth -> WordOption.millimetres(call, "cloth-height", MOST_MM)
-                                .then(clothHeight -> WordOption.millimetres(call, "pitch", 1_000)
-                                        .then(pitch -> WordOption.whole(call, "columns", 1, MOST_CELLS)
-                                                .then(columns -> WordOption.whole(call, "rows", 1, MOST_CELLS)
-                                                        .then(rows -> Result.ok(new Canvas(
-                                                                width,
-                                                                height,
-                                                                clothWidth,
-                                                                clothHeight,
-                                                                pitch,
-                                                                columns.map(Long::intValue),
-                                                                rows.map(Long::intValue))))))))));
+        return WordOption.millimetres(call, "width", MOST_MM)
+                .then(width -> WordOption.millimetres(call, "height", MOST_MM)
+                        .then(height -> WordOption.millimetres(call, "cloth-width", MOST_MM)
+                                .then(clothWidth -> WordOption.millimetres(call, "cloth-height", MOST_MM)
+                                        .then(clothHeight -> WordOption.millimetres(call, "pitch", 1_000)
+                                                .then(pitch -> WordOption.whole(call, "columns", 1, MOST_CELLS)
+                                                        .then(columns -> WordOption.whole(call, "rows", 1, MOST_CELLS)
+                                                                .then(rows -> Result.ok(new Canvas(
+                                                                        width,
+                                                                        height,
+                                                                        clothWidth,
+                                                                        clothHeight,
+                                                                        pitch,
+                                                                        columns.map(Long::intValue),
+                                                                        rows.map(Long::intValue))))))))));
     }
 
     private Result<Optional<Money>> money(String option) {

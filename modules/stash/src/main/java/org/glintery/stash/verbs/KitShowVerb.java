@@ -48,7 +48,12 @@ public final class KitShowVerb implements Verb {
 
     @Override
     public VerbResult run(VerbCall call) {
-        return VerbSteps.named(call, Kit.TYPE, Kit::title, call.need("kit"), kit -> show(call.workshop().view(), kit));
+        return VerbSteps.named(
+                call,
+                Kit.TYPE,
+                Kit::title,
+                call.need("kit"),
+                kit -> show(call.workshop().view(), kit));
     }
 
     private static VerbResult show(View view, Stored<Kit> kit) {
@@ -69,6 +74,7 @@ public final class KitShowVerb implements Verb {
                 + value.arrivedOn().map(on -> ", arrived " + on.words()).orElse("")
                 + (value.notes().isBlank() ? "" : "\n" + value.notes());
         return VerbResult.said(
-                new Shown(kit.id(), value, pieces), head + "\n" + (table.isEmpty() ? "No piece in it." : table.toString()));
+                new Shown(kit.id(), value, pieces),
+                head + "\n" + (table.isEmpty() ? "No piece in it." : table.toString()));
     }
 }

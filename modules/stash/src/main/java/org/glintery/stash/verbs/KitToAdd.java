@@ -30,7 +30,8 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
 
     static Result<KitToAdd> from(VerbCall call) {
         Optional<String> file = call.value("file");
-        boolean json = file.filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".json")).isPresent();
+        boolean json = file.filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".json"))
+                .isPresent();
         Optional<String> kitFile = call.value("json-file").or(() -> json ? file : Optional.empty());
         Optional<String> legend = call.value("legend").or(() -> json ? Optional.empty() : file);
         if (kitFile.isPresent() && legend.isPresent()) {
@@ -53,8 +54,8 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
             return Result.refused(WordOption.USAGE, "Give a --title, a --legend FILE.csv or a kit as JSON.");
         }
         KitOptions options = new KitOptions(call, title.get());
-        return reading(call, legend).then(reading -> CoverPicture.of(call)
-                .then(cover -> built(call, options, reading, cover)));
+        return reading(call, legend)
+                .then(reading -> CoverPicture.of(call).then(cover -> built(call, options, reading, cover)));
     }
 
     private static Result<KitToAdd> built(
@@ -62,27 +63,34 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
         UUID id = UUID.randomUUID();
         List<Picture> pictures = cover.map(blob -> List.of(new Picture(blob.hash(), blob.mediaType(), "")))
                 .orElse(List.of());
-        return options.kit(pictures).then(kit -> options.piece(id, pictures)
-                .then(piece -> WordOption.whole(call, "bag-size", 1, 1_000_000).then(bagSize -> {
-                    List<LegendLine> lines = reading.map(Reading::lines).orElse(List.of());
-                    List<LegendLine> told = bagSize.map(size -> BagSize.told(lines, size.intValue())).orElse(lines);
-                    Map<String, Map<String, CardEntry>> cards =
-                            reading.map(read -> Map.of(card(call), read.entries())).orElse(Map.of());
-                    List<Blob> blobs = cover.map(List::of).orElse(List.of());
-                    NewKit.NewPiece only = new NewKit.NewPiece(UUID.randomUUID(), piece, told);
-                    return Result.ok(new KitToAdd(new NewKit(id, kit, List.of(only), cards, blobs), reading));
-                })));
+        return options.kit(pictures)
+                .then(kit -> options.piece(id, pictures)
+                        .then(piece -> WordOption.whole(call, "bag-size", 1, 1_000_000)
+                                .then(bagSize -> {
+                                    List<LegendLine> lines =
+                                            reading.map(Reading::lines).orElse(List.of());
+                                    List<LegendLine> told = bagSize.map(size -> BagSize.told(lines, size.intValue()))
+                                            .orElse(lines);
+                                    Map<String, Map<String, CardEntry>> cards = reading.map(
+                                                    read -> Map.of(card(call), read.entries()))
+                                            .orElse(Map.of());
+                                    List<Blob> blobs = cover.map(List::of).orElse(List.of());
+                                    NewKit.NewPiece only = new NewKit.NewPiece(UUID.randomUUID(), piece, told);
+                                    return Result.ok(
+                                            new KitToAdd(new NewKit(id, kit, List.of(only), cards, blobs), reading));
+                                })));
     }
 
     private static Result<Optional<Reading>> reading(VerbCall call, Optional<Path> legend) {
         if (legend.isEmpty()) {
             return Result.ok(Optional.empty());
         }
-        return WordOption.word(call, "shape", Shape.class).then(shape -> call.workshop()
-                .find(LegendReader.class)
-                .map(reader -> reader.read(legend.get(), new Assumed(card(call), shape)))
-                .orElseGet(() -> needsExchange("legends"))
-                .then(reading -> Result.ok(Optional.of(reading))));
+        return WordOption.word(call, "shape", Shape.class)
+                .then(shape -> call.workshop()
+                        .find(LegendReader.class)
+                        .map(reader -> reader.read(legend.get(), new Assumed(card(call), shape)))
+                        .orElseGet(() -> needsExchange("legends"))
+                        .then(reading -> Result.ok(Optional.of(reading))));
     }
 
     private static String card(VerbCall call) {
@@ -90,12 +98,15 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
     }
 
     private static String titleOf(Path legend) {
-        String name = legend.getFileName().toString().replaceFirst("\\.[^.]{1,5}$", "").replace('_', ' ').strip();
+        String name = legend.getFileName()
+                .toString()
+                .replaceFirst("\\.[^.]{1,5}$", "")
+                .replace('_', ' ')
+                .strip();
         return name.isEmpty() ? "" : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
     private static <T> Result<T> needsExchange(String what) {
-        return Result.refused(
-                WordOption.USAGE, "Reading " + what + " needs the exchange part, which is switched off.");
+        return Result.refused(WordOption.USAGE, "Reading " + what + " needs the exchange part, which is switched off.");
     }
 }

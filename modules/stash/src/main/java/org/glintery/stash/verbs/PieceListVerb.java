@@ -46,14 +46,15 @@ public final class PieceListVerb implements Verb {
 
     @Override
     public VerbResult run(VerbCall call) {
-        return VerbEnd.of(WordOption.word(call, "standing", Standing.class)
-                .then(standing -> Result.ok(list(call, standing))));
+        return VerbEnd.of(
+                WordOption.word(call, "standing", Standing.class).then(standing -> Result.ok(list(call, standing))));
     }
 
     private static VerbResult list(VerbCall call, Optional<Standing> standing) {
         var view = call.workshop().view();
         List<PieceLine> pieces = view.all(Piece.TYPE).stream()
-                .filter(piece -> standing.filter(s -> s != piece.value().standing()).isEmpty())
+                .filter(piece ->
+                        standing.filter(s -> s != piece.value().standing()).isEmpty())
                 .map(piece -> PieceLine.of(view, piece))
                 .toList();
         TextTable table = new TextTable("Title", "Standing", "Lines", "Drills", "Id");

@@ -81,8 +81,12 @@ public final class PieceShowVerb implements Verb {
                 piece.value(),
                 lines.stream().map(PieceShowVerb::line).toList(),
                 supplies.stream().map(PieceShowVerb::supply).toList());
-        String head = piece.value().title() + ", " + WordOption.words(piece.value().standing())
-                + piece.value().standingSince().map(since -> " since " + since.words()).orElse("");
+        String head =
+                piece.value().title() + ", " + WordOption.words(piece.value().standing())
+                        + piece.value()
+                                .standingSince()
+                                .map(since -> " since " + since.words())
+                                .orElse("");
         TextTable table = new TextTable("Symbol", "Drill", "Name", "Needed", "Laid", "At hand", "Missing");
         supplies.forEach(supply -> table.row(
                 supply.line().symbol(),

@@ -74,6 +74,7 @@ final class WordOption {
             // told below, as for a number that is out of range
         }
         return Result.refused(
-                USAGE, "--" + option + " is a number of millimetres up to " + (long) most + ", not '" + written.get() + "'.");
+                USAGE,
+                "--" + option + " is a number of millimetres up to " + (long) most + ", not '" + written.get() + "'.");
     }
 }

@@ -149,7 +149,9 @@ class PostStreamTest {
     void refusesCountsThatAreNoCounts() throws IOException {
         for (String count : List.of("0", "-5", "1.5", "1e400", "99999999999999999999", "\"12\"", "null", "1e-3")) {
             answers.clear();
-            assertThat(post(movement(id(), "supplier", "bag:b1", count))).as(count).isTrue();
+            assertThat(post(movement(id(), "supplier", "bag:b1", count)))
+                    .as(count)
+                    .isTrue();
             assertThat(refusedText()).as(count).contains("'count'");
         }
         assertThat(shop.view().spots()).isEmpty();
@@ -167,7 +169,8 @@ class PostStreamTest {
                 movement(id(), "supplier", "bag:b1", "12"));
 
         assertThat(refused).isTrue();
-        assertThat(answers.subList(0, 5)).allSatisfy(a -> assertThat(a.refused()).isPresent());
+        assertThat(answers.subList(0, 5))
+                .allSatisfy(a -> assertThat(a.refused()).isPresent());
         assertThat(answers.get(4).id()).contains(ID);
         assertThat(answers.get(5).refused()).isEmpty();
         assertThat(shop.count(shop.bagNamed("b1"), T1)).isEqualTo(12);
@@ -211,8 +214,7 @@ class PostStreamTest {
         post("{\"id\":\"" + ID + "\",\"drill\":{\"shape\":\"square\",\"code\":\"S1\"},\"from\":\"supplier\","
                 + "\"to\":\"bag:b1\",\"count\":3}");
 
-        Drill usual = new Drill(
-                Shape.SQUARE, 250, Body.RESIN, Coating.NONE, Optional.empty(), "own", "S1");
+        Drill usual = new Drill(Shape.SQUARE, 250, Body.RESIN, Coating.NONE, Optional.empty(), "own", "S1");
         assertThat(shop.count(shop.bagNamed("b1"), usual)).isEqualTo(3);
     }
 
@@ -245,9 +247,13 @@ class PostStreamTest {
         post(lines);
 
         List<String> booked = new ArrayList<>();
-        shop.workshop().ledger(LedgerQuery.all(), entry -> booked.add(entry.action().id().toString()));
+        shop.workshop()
+                .ledger(
+                        LedgerQuery.all(),
+                        entry -> booked.add(entry.action().id().toString()));
         assertThat(booked)
-                .containsExactlyElementsOf(answers.stream().map(a -> a.id().orElseThrow()).toList());
+                .containsExactlyElementsOf(
+                        answers.stream().map(a -> a.id().orElseThrow()).toList());
         assertThat(shop.view().balance(Spot.SUPPLIER, T1).count()).isNegative();
     }
 }

@@ -52,6 +52,7 @@ class TypedLineTest {
     void refusesWhatIsNoNumber_andALineWithoutACode() {
         assertThat(refusal(new TypedLine("A", "T1", "lots", "").understood(T1)).text())
                 .isEqualTo("'lots' is not a number of drills.");
-        assertThat(refusal(new TypedLine("A", " ", "1", "").understood(T1)).code()).isEqualTo("no-code");
+        assertThat(refusal(new TypedLine("A", " ", "1", "").understood(T1)).code())
+                .isEqualTo("no-code");
     }
 }

@@ -71,8 +71,7 @@ class DrillVerbsTest {
 
     @Test
     void moveAsksWhichDrill_whenSeveralHaveTheCode() {
-        Drill metallic = new Drill(
-                Shape.ROUND, 280, T1.body(), Coating.METALLIC, Optional.empty(), "own", "T1");
+        Drill metallic = new Drill(Shape.ROUND, 280, T1.body(), Coating.METALLIC, Optional.empty(), "own", "T1");
         shop.bag("b1", T1, 5);
         shop.bag("b2", metallic, 5);
 
@@ -88,7 +87,9 @@ class DrillVerbsTest {
     void findTellsWhereADrillLies() {
         move("T1", "supplier", "bag:b1", "12");
 
-        assertThat(text(new DrillsFindVerb().run(call().with("text", "t1")))).contains("own T1").contains("bag b1: 12");
+        assertThat(text(new DrillsFindVerb().run(call().with("text", "t1"))))
+                .contains("own T1")
+                .contains("bag b1: 12");
     }
 
     @Test

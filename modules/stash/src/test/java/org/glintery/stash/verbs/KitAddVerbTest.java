@@ -67,8 +67,8 @@ class KitAddVerbTest {
 
     @Test
     void importsNothing_whenItOnlyPreviews() throws IOException {
-        VerbResult result =
-                add(call().with("legend", legend("Symbol;Code;Needed\nA;T1;10\n")).flagged("preview"));
+        VerbResult result = add(
+                call().with("legend", legend("Symbol;Code;Needed\nA;T1;10\n")).flagged("preview"));
 
         assertThat(((VerbResult.Said) result).text()).contains("Would shelve").contains("Code is code");
         assertThat(((KitAdded) ((VerbResult.Said) result).answer()).imported()).isFalse();
@@ -90,7 +90,9 @@ class KitAddVerbTest {
         add(call);
 
         assertThat(call.said).hasSize(1);
-        assertThat(Legend.of(shop.view(), shop.view().all(Piece.TYPE).get(0).id()).lines()).hasSize(2);
+        assertThat(Legend.of(shop.view(), shop.view().all(Piece.TYPE).get(0).id())
+                        .lines())
+                .hasSize(2);
     }
 
     @Test
@@ -114,14 +116,21 @@ class KitAddVerbTest {
         assertThat(only().standing()).isEqualTo(Standing.ORDERED);
         assertThat(only().canvas().columns()).contains(140);
         assertThat(only().canvas().pitchMm()).contains(2.5);
-        assertThat(shop.view().all(Kit.TYPE).get(0).value().price().orElseThrow().amount())
+        assertThat(shop.view()
+                        .all(Kit.TYPE)
+                        .get(0)
+                        .value()
+                        .price()
+                        .orElseThrow()
+                        .amount())
                 .isEqualByComparingTo("24.90");
     }
 
     @Test
     void isWrongUsage_whenAnOptionCanNotBeUnderstood_orNothingIsSaid() {
         assertThat(add(call())).isInstanceOf(VerbResult.WrongUsage.class);
-        assertThat(add(call().with("title", "Crane").with("standing", "lost"))).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(add(call().with("title", "Crane").with("standing", "lost")))
+                .isInstanceOf(VerbResult.WrongUsage.class);
         assertThat(add(call().with("title", "Crane").with("rows", "-1"))).isInstanceOf(VerbResult.WrongUsage.class);
         assertThat(add(call().with("legend", "a.csv").with("json-file", "a.json")))
                 .isInstanceOf(VerbResult.WrongUsage.class);
@@ -130,7 +139,8 @@ class KitAddVerbTest {
 
     @Test
     void refusesACoverThatIsNoPicture() throws IOException {
-        String cover = Files.writeString(folder.resolve("cover.png"), "no picture").toString();
+        String cover =
+                Files.writeString(folder.resolve("cover.png"), "no picture").toString();
 
         assertThat(add(call().with("title", "Crane").with("cover", cover))).isInstanceOf(VerbResult.Refused.class);
         assertThat(shop.view().all(Kit.TYPE)).isEmpty();

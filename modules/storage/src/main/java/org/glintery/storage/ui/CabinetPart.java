@@ -42,8 +42,8 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
     private final Map<UUID, HolderView> drawn = new HashMap<>();
     private final JTextField search = new JTextField();
     private final BagList bags = new BagList(transfer);
-    private final JPanel holders = new JPanel(new MigLayout(
-            "insets 0, fillx, wrap 1, gapy " + Space.TIGHT, "[grow, fill]"));
+    private final JPanel holders =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.TIGHT, "[grow, fill]"));
     private final JPanel page = new JPanel(new MigLayout(
             "insets " + Space.SECTION + ", fill, gapx " + Space.SECTION + ", gapy " + Space.APART,
             "[grow, fill][" + Space.px(BAGS_PX) + "!, fill]",

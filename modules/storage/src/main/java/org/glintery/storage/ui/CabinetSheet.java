@@ -79,9 +79,10 @@ record CabinetSheet(List<HolderDrawing> holders, List<BagLine> bags) {
     static CabinetSheet of(View view) {
         List<Stored<KitUp>> kitUps = view.all(KitUp.TYPE);
         Map<Spot, Set<String>> symbols = new HashMap<>();
-        kitUps.forEach(kitUp -> kitUp.value().seats().forEach(seat -> symbols.computeIfAbsent(
-                        seat.spot(), s -> new LinkedHashSet<>())
-                .add(seat.symbol())));
+        kitUps.forEach(kitUp -> kitUp.value()
+                .seats()
+                .forEach(seat -> symbols.computeIfAbsent(seat.spot(), s -> new LinkedHashSet<>())
+                        .add(seat.symbol())));
         List<HolderDrawing> holders = new ArrayList<>();
         view.all(Holder.TYPE).forEach(holder -> holders.add(holder(view, holder, kitUps, symbols)));
         List<BagLine> bags = new ArrayList<>();
@@ -118,14 +119,18 @@ record CabinetSheet(List<HolderDrawing> holders, List<BagLine> bags) {
                 pockets,
                 pieces,
                 here.stream().anyMatch(kitUp -> kitUp.value().toClear()),
-                here.isEmpty() && pockets.stream().allMatch(pocket -> pocket.contents().isEmpty()),
+                here.isEmpty()
+                        && pockets.stream().allMatch(pocket -> pocket.contents().isEmpty()),
                 holder.lentTo());
     }
 
     private static PocketDrawing pocket(View view, Spot spot, Pocket pocket, Map<Spot, Set<String>> symbols) {
         List<Content> contents = contents(view, spot);
-        long count = contents.stream().mapToLong(content -> content.balance().count()).sum();
-        boolean uncounted = contents.stream().anyMatch(content -> content.balance().uncounted() > 0);
+        long count = contents.stream()
+                .mapToLong(content -> content.balance().count())
+                .sum();
+        boolean uncounted =
+                contents.stream().anyMatch(content -> content.balance().uncounted() > 0);
         boolean guessed = !contents.isEmpty() && (uncounted || pocket.capacity().isEmpty());
         double level = guessed
                 ? GUESSED_LEVEL
@@ -144,8 +149,7 @@ record CabinetSheet(List<HolderDrawing> holders, List<BagLine> bags) {
     private static List<Content> contents(View view, Spot spot) {
         List<Content> contents = new ArrayList<>();
         view.contents(spot).forEach((drill, balance) -> {
-            CardEntry entry =
-                    ColourCard.entry(view, drill.card(), drill.code()).orElse(CardEntry.UNKNOWN);
+            CardEntry entry = ColourCard.entry(view, drill.card(), drill.code()).orElse(CardEntry.UNKNOWN);
             contents.add(new Content(drill, DrillLook.of(drill, entry), entry.name(), balance));
         });
         contents.sort((a, b) -> Long.compare(b.balance().count(), a.balance().count()));

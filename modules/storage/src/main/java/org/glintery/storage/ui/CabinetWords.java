@@ -26,9 +26,7 @@ final class CabinetWords {
                 ? Bundle.CabinetWords_free()
                 : holder.pieces().isEmpty()
                         ? Bundle.CabinetWords_inUse()
-                        : holder.toClear()
-                                ? Bundle.CabinetWords_toClear(pieces)
-                                : Bundle.CabinetWords_holds(pieces);
+                        : holder.toClear() ? Bundle.CabinetWords_toClear(pieces) : Bundle.CabinetWords_holds(pieces);
         return holder.lentTo().map(who -> Bundle.CabinetWords_lent(state, who)).orElse(state);
     }
 
@@ -64,7 +62,8 @@ final class CabinetWords {
         String amount = content.balance().words();
         return content.name()
                 .map(name -> Bundle.CabinetWords_named(amount, content.drill().code(), name))
-                .orElseGet(() -> Bundle.CabinetWords_content(amount, content.drill().code()));
+                .orElseGet(() ->
+                        Bundle.CabinetWords_content(amount, content.drill().code()));
     }
 
     static String contents(List<CabinetSheet.Content> contents) {

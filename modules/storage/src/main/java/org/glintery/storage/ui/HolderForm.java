@@ -58,9 +58,9 @@ final class HolderForm {
     }
 
     private Holder holder() {
-        Optional<Long> takes =
-                Optional.of(capacity.getText().strip()).filter(text -> !text.isEmpty()).map(Long::valueOf);
-        return Holder.grid(
-                name.getText().strip(), (Integer) rows.getValue(), (Integer) columns.getValue(), takes);
+        Optional<Long> takes = Optional.of(capacity.getText().strip())
+                .filter(text -> !text.isEmpty())
+                .map(Long::valueOf);
+        return Holder.grid(name.getText().strip(), (Integer) rows.getValue(), (Integer) columns.getValue(), takes);
     }
 }

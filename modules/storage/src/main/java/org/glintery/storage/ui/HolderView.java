@@ -93,8 +93,7 @@ final class HolderView extends JComponent implements SpotPlace {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(
-                holder.columns() * stepX() + Space.px(GAP_PX), drawnRows() * stepY() + Space.px(GAP_PX));
+        return new Dimension(holder.columns() * stepX() + Space.px(GAP_PX), drawnRows() * stepY() + Space.px(GAP_PX));
     }
 
     @Override
@@ -115,7 +114,8 @@ final class HolderView extends JComponent implements SpotPlace {
         for (int i = 0; i < holder.pockets().size(); i++) {
             Rectangle box = box(i);
             if (clip == null || clip.intersects(box)) {
-                PocketPainter.paint(g, holder.pockets().get(i), box, mark(holder.pockets().get(i)));
+                PocketPainter.paint(
+                        g, holder.pockets().get(i), box, mark(holder.pockets().get(i)));
             }
         }
         if (isFocusOwner() && !holder.pockets().isEmpty()) {

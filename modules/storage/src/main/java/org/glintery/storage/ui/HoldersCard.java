@@ -77,7 +77,9 @@ public final class HoldersCard implements TodayCard {
                     .filter(kitUp -> kitUp.value().toClear())
                     .map(kitUp -> new ToClear(
                             kitUp.id(),
-                            view.find(Piece.TYPE, kitUp.id()).map(p -> p.value().title()).orElse(""),
+                            view.find(Piece.TYPE, kitUp.id())
+                                    .map(p -> p.value().title())
+                                    .orElse(""),
                             view.find(Holder.TYPE, kitUp.value().holder())
                                     .map(h -> h.value().name())
                                     .orElse("")))
@@ -110,10 +112,12 @@ public final class HoldersCard implements TodayCard {
                         : Bundle.HoldersCard_free(String.join(", ", holders.free()));
                 panel.add(Texts.body(free), "wmin 0");
             }
-            holders.toClear().forEach(one -> panel.add(
-                    Buttons.link(
-                            Bundle.HoldersCard_toClear(one.holder(), one.title()), () -> desk.openPiece(one.piece())),
-                    "growx 0, wmin 0"));
+            holders.toClear()
+                    .forEach(one -> panel.add(
+                            Buttons.link(
+                                    Bundle.HoldersCard_toClear(one.holder(), one.title()),
+                                    () -> desk.openPiece(one.piece())),
+                            "growx 0, wmin 0"));
             panel.revalidate();
             panel.repaint();
         }

@@ -32,8 +32,7 @@ final class KitDownSheet {
     private final Desk desk;
     private final Storage storage;
     private final JComboBox<Choice> piece = new JComboBox<>();
-    private final JSpinner repair =
-            new JSpinner(new SpinnerNumberModel(USUAL_REPAIR_DRILLS, 0, MOST_REPAIR_DRILLS, 1));
+    private final JSpinner repair = new JSpinner(new SpinnerNumberModel(USUAL_REPAIR_DRILLS, 0, MOST_REPAIR_DRILLS, 1));
     private final PlanTable rows = PlanTable.forKitDown();
     private final WrappedText words = Texts.wrappedHint("");
     private Optional<Result.Ok<KitDownPlan>> plan = Optional.empty();
@@ -62,12 +61,11 @@ final class KitDownSheet {
         "KitDownSheet.repair=Drills of each colour for the repair packet"
     })
     private void showAndDo() {
-        JPanel sheet = new JPanel(new MigLayout(
-                "insets 0, wrap 1, gapy " + Space.APART, "[" + Space.px(WIDTH_PX) + "!, fill]"));
+        JPanel sheet = new JPanel(
+                new MigLayout("insets 0, wrap 1, gapy " + Space.APART, "[" + Space.px(WIDTH_PX) + "!, fill]"));
         sheet.setOpaque(false);
-        sheet.add(new FormSheet(2)
-                .field(Bundle.KitDownSheet_piece(), piece)
-                .field(Bundle.KitDownSheet_repair(), repair));
+        sheet.add(
+                new FormSheet(2).field(Bundle.KitDownSheet_piece(), piece).field(Bundle.KitDownSheet_repair(), repair));
         sheet.add(words, "wmin 0");
         sheet.add(Tables.scrolling(rows.table()), "h " + Space.px(HEIGHT_PX) + "!");
         piece.addActionListener(e -> replan());
@@ -97,7 +95,10 @@ final class KitDownSheet {
             plan = Optional.of(ok);
             String text = Bundle.KitDownSheet_plan(ok.value().steps().size());
             words.setText(ok.warnings().isEmpty() ? text : text + " " + String.join(" ", ok.warnings()));
-            rows.showSteps(desk.view(), ok.value().steps(), new PlannedNames(desk.view(), ok.value().change()));
+            rows.showSteps(
+                    desk.view(),
+                    ok.value().steps(),
+                    new PlannedNames(desk.view(), ok.value().change()));
         } else if (result instanceof Result.Refused<KitDownPlan> no) {
             words.setText(no.refusal().text());
             rows.clear();

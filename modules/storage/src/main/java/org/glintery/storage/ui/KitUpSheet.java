@@ -45,8 +45,7 @@ final class KitUpSheet {
     })
     void ask() {
         desk.compute(
-                view -> List.of(KittingChoices.piecesToKitUp(view), KittingChoices.holders(view, storage)),
-                choices -> {
+                view -> List.of(KittingChoices.piecesToKitUp(view), KittingChoices.holders(view, storage)), choices -> {
                     if (choices.get(0).isEmpty()) {
                         desk.say(Bundle.KitUpSheet_noPiece());
                     } else if (choices.get(1).isEmpty()) {
@@ -66,12 +65,10 @@ final class KitUpSheet {
         "KitUpSheet.holder=Holder"
     })
     private void showAndDo() {
-        JPanel sheet = new JPanel(new MigLayout(
-                "insets 0, wrap 1, gapy " + Space.APART, "[" + Space.px(WIDTH_PX) + "!, fill]"));
+        JPanel sheet = new JPanel(
+                new MigLayout("insets 0, wrap 1, gapy " + Space.APART, "[" + Space.px(WIDTH_PX) + "!, fill]"));
         sheet.setOpaque(false);
-        sheet.add(new FormSheet(2)
-                .field(Bundle.KitUpSheet_piece(), piece)
-                .field(Bundle.KitUpSheet_holder(), holder));
+        sheet.add(new FormSheet(2).field(Bundle.KitUpSheet_piece(), piece).field(Bundle.KitUpSheet_holder(), holder));
         sheet.add(words, "wmin 0");
         sheet.add(Tables.scrolling(rows.table()), "h " + Space.px(HEIGHT_PX) + "!");
         piece.addActionListener(e -> replan());
@@ -103,7 +100,8 @@ final class KitUpSheet {
     private void show(Result<KitUpPlan> result) {
         if (result instanceof Result.Ok<KitUpPlan> ok) {
             plan = Optional.of(ok);
-            String text = Bundle.KitUpSheet_plan(ok.value().pockets(), ok.value().bags());
+            String text =
+                    Bundle.KitUpSheet_plan(ok.value().pockets(), ok.value().bags());
             words.setText(ok.warnings().isEmpty() ? text : text + " " + String.join(" ", ok.warnings()));
             rows.showSeats(desk.view(), ok.value().seats());
         } else if (result instanceof Result.Refused<KitUpPlan> no) {

@@ -18,8 +18,7 @@ import org.glintery.api.workshop.View;
 /** Which pieces can be kitted up or down, and into which holders: the likeliest first. Pure. */
 final class KittingChoices {
 
-    private static final Set<Standing> WORKED_ON =
-            Set.of(Standing.SHELVED, Standing.ON_THE_BENCH, Standing.RESTING);
+    private static final Set<Standing> WORKED_ON = Set.of(Standing.SHELVED, Standing.ON_THE_BENCH, Standing.RESTING);
 
     /** Something to choose by its name. */
     record Choice(UUID id, String name) {
@@ -37,7 +36,8 @@ final class KittingChoices {
                 .filter(piece -> WORKED_ON.contains(piece.value().standing())
                         && KitUp.of(view, piece.id()).isEmpty()
                         && !Legend.of(view, piece.id()).lines().isEmpty())
-                .sorted(Comparator.comparing((Stored<Piece> piece) -> piece.value().standing() != Standing.ON_THE_BENCH)
+                .sorted(Comparator.comparing(
+                                (Stored<Piece> piece) -> piece.value().standing() != Standing.ON_THE_BENCH)
                         .thenComparing(piece -> piece.value().title(), String.CASE_INSENSITIVE_ORDER))
                 .map(piece -> new Choice(piece.id(), piece.value().title()))
                 .toList();
@@ -48,7 +48,9 @@ final class KittingChoices {
         List<Stored<Holder>> free = storage.freeHolders(view);
         Set<UUID> freeIds = free.stream().map(Stored::id).collect(Collectors.toSet());
         List<Stored<Holder>> all = new ArrayList<>(free);
-        view.all(Holder.TYPE).stream().filter(holder -> !freeIds.contains(holder.id())).forEach(all::add);
+        view.all(Holder.TYPE).stream()
+                .filter(holder -> !freeIds.contains(holder.id()))
+                .forEach(all::add);
         return all.stream()
                 .map(holder -> new Choice(holder.id(), holder.value().name()))
                 .toList();
@@ -57,7 +59,8 @@ final class KittingChoices {
     /** Pieces that sit in a holder; those that are made first. */
     static List<Choice> piecesToKitDown(View view) {
         return view.all(KitUp.TYPE).stream()
-                .sorted(Comparator.comparing((Stored<KitUp> kitUp) -> !kitUp.value().toClear()))
+                .sorted(Comparator.comparing(
+                        (Stored<KitUp> kitUp) -> !kitUp.value().toClear()))
                 .flatMap(kitUp -> view.find(Piece.TYPE, kitUp.id()).stream())
                 .map(piece -> new Choice(piece.id(), piece.value().title()))
                 .toList();

@@ -43,7 +43,11 @@ final class PlanTable {
     })
     static PlanTable forKitUp() {
         return new PlanTable(
-                Bundle.PlanTable_name(), "", Bundle.PlanTable_symbol(), Bundle.PlanTable_drill(), Bundle.PlanTable_where());
+                Bundle.PlanTable_name(),
+                "",
+                Bundle.PlanTable_symbol(),
+                Bundle.PlanTable_drill(),
+                Bundle.PlanTable_where());
     }
 
     static PlanTable forKitDown() {

@@ -38,8 +38,8 @@ final class PocketMoves {
         if (contents.isEmpty()) {
             return Result.refused("nothing-there", Bundle.PocketMoves_nothing());
         }
-        ChangeSet.Builder seats = ChangeSet.named(
-                Bundle.PocketMoves_change(SpotNames.words(view, from), SpotNames.words(view, to)));
+        ChangeSet.Builder seats =
+                ChangeSet.named(Bundle.PocketMoves_change(SpotNames.words(view, from), SpotNames.words(view, to)));
         takeSeatsAlong(view, seats, from, to);
         Result<ChangeSet> all = Result.ok(seats.build());
         for (Map.Entry<Drill, Balance> content : contents.entrySet()) {
@@ -78,8 +78,7 @@ final class PocketMoves {
             KitUp old = stored.value();
             if (old.seats().stream().anyMatch(seat -> seat.spot().equals(from))) {
                 List<KitUp.Seat> seats = old.seats().stream()
-                        .map(seat ->
-                                seat.spot().equals(from) ? new KitUp.Seat(seat.symbol(), seat.drill(), to) : seat)
+                        .map(seat -> seat.spot().equals(from) ? new KitUp.Seat(seat.symbol(), seat.drill(), to) : seat)
                         .distinct()
                         .toList();
                 change.replace(KitUp.TYPE, stored, new KitUp(old.holder(), seats, old.on(), old.toClear()));

@@ -86,8 +86,7 @@ final class PocketPainter {
         Graphics2D surface = (Graphics2D) graphics.create();
         surface.clip(new Rectangle2D.Double(heap.getX(), heap.getY() - side, heap.getWidth(), heap.getHeight() + side));
         for (double x = heap.getX(); x < heap.getMaxX(); x += side) {
-            DrillPainter.paint(
-                    surface, content.look(), new Rectangle2D.Double(x, heap.getY() - side / 2, side, side));
+            DrillPainter.paint(surface, content.look(), new Rectangle2D.Double(x, heap.getY() - side / 2, side, side));
         }
         surface.dispose();
     }

@@ -50,14 +50,29 @@ public final class HolderAddVerb implements Verb {
 
     @Override
     public VerbResult run(VerbCall call) {
-        return Asked.whole(call, "rows", 1, MOST, rows -> Asked.whole(
-                call, "columns", 1, MOST, columns -> Asked.whole(call, "capacity", 1, Amount.MOST, capacity -> add(
+        return Asked.whole(
+                call,
+                "rows",
+                1,
+                MOST,
+                rows -> Asked.whole(
                         call,
-                        Holder.grid(
-                                call.need("name").strip(),
-                                rows.orElse((long) USUAL_ROWS).intValue(),
-                                columns.orElse((long) USUAL_COLUMNS).intValue(),
-                                capacity)))));
+                        "columns",
+                        1,
+                        MOST,
+                        columns -> Asked.whole(
+                                call,
+                                "capacity",
+                                1,
+                                Amount.MOST,
+                                capacity -> add(
+                                        call,
+                                        Holder.grid(
+                                                call.need("name").strip(),
+                                                rows.orElse((long) USUAL_ROWS).intValue(),
+                                                columns.orElse((long) USUAL_COLUMNS)
+                                                        .intValue(),
+                                                capacity)))));
     }
 
     private static VerbResult add(VerbCall call, Holder holder) {
@@ -65,7 +80,8 @@ public final class HolderAddVerb implements Verb {
         return VerbSteps.apply(
                 call, StorageOfCall.of(call).addHolder(call.workshop().view(), id, holder), () -> {
                     var view = call.workshop().view();
-                    HolderLine line = HolderLine.of(view, view.find(Holder.TYPE, id).orElseThrow());
+                    HolderLine line =
+                            HolderLine.of(view, view.find(Holder.TYPE, id).orElseThrow());
                     return VerbResult.said(
                             line, "Added " + line.name() + " with " + line.pockets() + " pockets (" + id + ").");
                 });

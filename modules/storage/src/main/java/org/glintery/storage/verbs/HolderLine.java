@@ -32,7 +32,8 @@ public record HolderLine(
     static HolderLine of(View view, Stored<Holder> holder) {
         Holder value = holder.value();
         int used = (int) value.pockets().stream()
-                .filter(pocket -> !view.contents(new Spot.InPocket(holder.id(), pocket.id())).isEmpty())
+                .filter(pocket -> !view.contents(new Spot.InPocket(holder.id(), pocket.id()))
+                        .isEmpty())
                 .count();
         List<Stored<KitUp>> kitUps = view.all(KitUp.TYPE).stream()
                 .filter(kitUp -> kitUp.value().holder().equals(holder.id()))

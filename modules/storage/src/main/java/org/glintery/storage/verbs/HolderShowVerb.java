@@ -68,7 +68,11 @@ public final class HolderShowVerb implements Verb {
     @Override
     public VerbResult run(VerbCall call) {
         return VerbSteps.named(
-                call, Holder.TYPE, Holder::name, call.need("holder"), holder -> show(call.workshop().view(), holder));
+                call,
+                Holder.TYPE,
+                Holder::name,
+                call.need("holder"),
+                holder -> show(call.workshop().view(), holder));
     }
 
     private static VerbResult show(View view, Stored<Holder> holder) {

@@ -56,7 +56,9 @@ public final class KitDownVerb implements Verb {
         return List.of(
                 Param.positional("piece", "PIECE", "its title or id"),
                 Param.option(
-                        "repair", "N", "drills of each colour for the repair packet; " + USUAL_REPAIR_DRILLS + " when not said"),
+                        "repair",
+                        "N",
+                        "drills of each colour for the repair packet; " + USUAL_REPAIR_DRILLS + " when not said"),
                 Param.option("on", "DATE", "when"));
     }
 
@@ -67,9 +69,18 @@ public final class KitDownVerb implements Verb {
 
     @Override
     public VerbResult run(VerbCall call) {
-        return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> Asked.whole(
-                call, "repair", 0, MOST_REPAIR_DRILLS, repair -> Asked.date(
-                        call, "on", on -> kitDown(call, piece, repair.orElse(USUAL_REPAIR_DRILLS), on))));
+        return VerbSteps.named(
+                call,
+                Piece.TYPE,
+                Piece::title,
+                call.need("piece"),
+                piece -> Asked.whole(
+                        call,
+                        "repair",
+                        0,
+                        MOST_REPAIR_DRILLS,
+                        repair -> Asked.date(
+                                call, "on", on -> kitDown(call, piece, repair.orElse(USUAL_REPAIR_DRILLS), on))));
     }
 
     private static VerbResult kitDown(VerbCall call, Stored<Piece> piece, long repair, Optional<About> on) {
@@ -89,7 +100,8 @@ public final class KitDownVerb implements Verb {
 
     private static VerbResult answer(View view, Stored<Piece> piece, KitDownPlan plan) {
         String title = piece.value().title();
-        String holder = view.find(Holder.TYPE, plan.freed()).map(h -> h.value().name()).orElse("its holder");
+        String holder =
+                view.find(Holder.TYPE, plan.freed()).map(h -> h.value().name()).orElse("its holder");
         List<Step> steps = plan.steps().stream()
                 .map(step -> new Step(
                         DrillAnswer.of(step.drill()),
@@ -98,13 +110,15 @@ public final class KitDownVerb implements Verb {
                         step.amount()))
                 .toList();
         TextTable table = new TextTable("Drill", "Amount", "From", "To");
-        plan.steps().forEach(step -> table.row(
-                step.drill().card() + " " + step.drill().code(),
-                step.amount().words(),
-                SpotNames.words(view, step.from()),
-                SpotNames.words(view, step.to())));
+        plan.steps()
+                .forEach(step -> table.row(
+                        step.drill().card() + " " + step.drill().code(),
+                        step.amount().words(),
+                        SpotNames.words(view, step.from()),
+                        SpotNames.words(view, step.to())));
         String text = "Kitted down " + title + ". " + holder + " is cleared.";
         return VerbResult.said(
-                new KittedDown(piece.id(), title, plan.freed(), holder, steps), table.isEmpty() ? text : text + "\n" + table);
+                new KittedDown(piece.id(), title, plan.freed(), holder, steps),
+                table.isEmpty() ? text : text + "\n" + table);
     }
 }

@@ -26,7 +26,14 @@ public final class KitUpVerb implements Verb {
 
     /** What was done, or would be. @param done false when it was only planned */
     public record KittedUp(
-            UUID piece, String title, UUID holder, String holderName, boolean done, int pockets, int bags, List<Seat> seats) {}
+            UUID piece,
+            String title,
+            UUID holder,
+            String holderName,
+            boolean done,
+            int pockets,
+            int bags,
+            List<Seat> seats) {}
 
     /** A symbol's place. */
     public record Seat(String symbol, DrillAnswer drill, String spot, String words) {}
@@ -62,13 +69,20 @@ public final class KitUpVerb implements Verb {
 
     @Override
     public VerbResult run(VerbCall call) {
-        return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> VerbSteps.named(
-                call, Holder.TYPE, Holder::name, call.need("holder"), holder -> Asked.date(
-                        call, "on", on -> kitUp(call, piece, holder, on))));
+        return VerbSteps.named(
+                call,
+                Piece.TYPE,
+                Piece::title,
+                call.need("piece"),
+                piece -> VerbSteps.named(
+                        call,
+                        Holder.TYPE,
+                        Holder::name,
+                        call.need("holder"),
+                        holder -> Asked.date(call, "on", on -> kitUp(call, piece, holder, on))));
     }
 
-    private static VerbResult kitUp(
-            VerbCall call, Stored<Piece> piece, Stored<Holder> holder, Optional<About> on) {
+    private static VerbResult kitUp(VerbCall call, Stored<Piece> piece, Stored<Holder> holder, Optional<About> on) {
         Result<KitUpPlan> planned =
                 StorageOfCall.of(call).planKitUp(call.workshop().view(), piece.id(), holder.id(), on);
         if (planned instanceof Result.Refused<KitUpPlan> no) {
@@ -96,9 +110,11 @@ public final class KitUpVerb implements Verb {
         String title = piece.value().title();
         String name = holder.value().name();
         TextTable table = new TextTable("Symbol", "Drill", "Where");
-        seats.forEach(seat -> table.row(seat.symbol(), seat.drill().card() + " " + seat.drill().code(), seat.words()));
+        seats.forEach(seat -> table.row(
+                seat.symbol(), seat.drill().card() + " " + seat.drill().code(), seat.words()));
         String text = (done ? "Kitted up " : "Would kit up ") + title + " in " + name + ": " + plan.pockets()
-                + (plan.pockets() == 1 ? " pocket, " : " pockets, ") + plan.bags() + (plan.bags() == 1 ? " bag." : " bags.");
+                + (plan.pockets() == 1 ? " pocket, " : " pockets, ") + plan.bags()
+                + (plan.bags() == 1 ? " bag." : " bags.");
         return VerbResult.said(
                 new KittedUp(piece.id(), title, holder.id(), name, done, plan.pockets(), plan.bags(), seats),
                 text + "\n" + table);

@@ -47,8 +47,7 @@ class CabinetSheetTest {
         shop.kitUp(shop.piece("Rope-walk", Amount.unknown()), holder);
 
         assertThat(only().pockets().get(0).guessed()).isTrue();
-        assertThat(CabinetWords.pocket(only().pockets().get(0)))
-                .isEqualTo("A1: some, not counted yet of T1. Symbol A");
+        assertThat(CabinetWords.pocket(only().pockets().get(0))).isEqualTo("A1: some, not counted yet of T1. Symbol A");
     }
 
     @Test

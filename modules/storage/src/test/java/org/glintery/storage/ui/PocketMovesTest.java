@@ -83,7 +83,8 @@ class PocketMovesTest {
 
     @Test
     void refusesAnEmptyPocket() {
-        assertThat(refusal(moves.move(shop.view(), shop.pocket(holder, 0), shop.pocket(holder, 1))).code())
+        assertThat(refusal(moves.move(shop.view(), shop.pocket(holder, 0), shop.pocket(holder, 1)))
+                        .code())
                 .isEqualTo("nothing-there");
     }
 }

@@ -39,7 +39,8 @@ class HolderVerbsTest {
 
     @Test
     void addsAHolderOnce() {
-        assertThat(text(new HolderAddVerb().run(call().with("name", "Case A").with("rows", "2").with("columns", "3"))))
+        assertThat(text(new HolderAddVerb()
+                        .run(call().with("name", "Case A").with("rows", "2").with("columns", "3"))))
                 .startsWith("Added Case A with 6 pockets");
         assertThat(new HolderAddVerb().run(call().with("name", "case a"))).isInstanceOf(VerbResult.Refused.class);
         assertThat(new HolderAddVerb().run(call().with("name", "B").with("rows", "many")))
@@ -52,14 +53,19 @@ class HolderVerbsTest {
         UUID piece = shop.piece("Rope-walk", 200, 100);
 
         String up = text(new KitUpVerb().run(call().with("piece", "rope").with("holder", "case a")));
-        assertThat(up).startsWith("Kitted up Rope-walk in Case A: 2 pockets, 0 bags.").contains("Case A, A2");
+        assertThat(up)
+                .startsWith("Kitted up Rope-walk in Case A: 2 pockets, 0 bags.")
+                .contains("Case A, A2");
         assertThat(text(new HolderListVerb().run(call()))).contains("Rope-walk");
-        assertThat(text(new HolderShowVerb().run(call().with("holder", "Case A")))).contains("own T2, round 2.8 mm");
+        assertThat(text(new HolderShowVerb().run(call().with("holder", "Case A"))))
+                .contains("own T2, round 2.8 mm");
 
         shop.make(piece);
-        String down = text(new KitDownVerb().run(call().with("piece", "Rope-walk").with("repair", "5")));
+        String down =
+                text(new KitDownVerb().run(call().with("piece", "Rope-walk").with("repair", "5")));
         assertThat(down).startsWith("Kitted down Rope-walk. Case A is cleared.").contains("bag own T1");
-        assertThat(shop.count(shop.bagNamed("Repair packet of Rope-walk"), drill(1))).isEqualTo(5);
+        assertThat(shop.count(shop.bagNamed("Repair packet of Rope-walk"), drill(1)))
+                .isEqualTo(5);
         assertThat(shop.view().contents(shop.pocket(holder, 0))).isEmpty();
     }
 

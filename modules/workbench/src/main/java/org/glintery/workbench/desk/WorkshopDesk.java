@@ -69,12 +69,14 @@ public final class WorkshopDesk implements Desk {
         } else if (result instanceof Result.Ok<Applied> ok) {
             ok.warnings().forEach(speech::warn);
             then.accept(ok.value());
-        } else if (result instanceof Result.Refused<Applied> no && !no.refusal().code().equals(NOTHING)) {
+        } else if (result instanceof Result.Refused<Applied> no
+                && !no.refusal().code().equals(NOTHING)) {
             speech.refuse(no.refusal());
         }
     }
 
-    @Messages("WorkshopDesk.fault=That did not work because of a mistake in Glintery. Nothing was changed, and a note of it was written to the log.")
+    @Messages(
+            "WorkshopDesk.fault=That did not work because of a mistake in Glintery. Nothing was changed, and a note of it was written to the log.")
     private void fault(Throwable trouble) {
         LOG.log(Level.WARNING, "A change or a reckoning failed", trouble);
         speech.warn(Bundle.WorkshopDesk_fault());

@@ -14,13 +14,28 @@ import org.openide.modules.OnStart;
 public final class LiveTabColours implements Runnable {
     private static final List<String> TABS = List.of("EditorTab.", "ViewTab.");
     private static final List<String> COLOURS = List.of(
-            "background", "foreground", "activeBackground", "activeForeground", "selectedBackground",
-            "selectedForeground", "hoverBackground", "hoverForeground", "selectedHoverBackground", "underlineColor",
-            "inactiveUnderlineColor", "tabSeparatorColor", "attentionBackground", "attentionForeground");
+            "background",
+            "foreground",
+            "activeBackground",
+            "activeForeground",
+            "selectedBackground",
+            "selectedForeground",
+            "hoverBackground",
+            "hoverForeground",
+            "selectedHoverBackground",
+            "underlineColor",
+            "inactiveUnderlineColor",
+            "tabSeparatorColor",
+            "attentionBackground",
+            "attentionForeground");
     private static final List<String> OTHERS = List.of(
-            "TabbedContainer.editor.contentBorderColor", "TabbedContainer.view.contentBorderColor",
-            "Nb.EmptyEditorArea.background", "TabControlIcon.foreground", "TabControlIcon.disabledForeground",
-            "TabControlIcon.rolloverBackground", "TabControlIcon.pressedBackground");
+            "TabbedContainer.editor.contentBorderColor",
+            "TabbedContainer.view.contentBorderColor",
+            "Nb.EmptyEditorArea.background",
+            "TabControlIcon.foreground",
+            "TabControlIcon.disabledForeground",
+            "TabControlIcon.rolloverBackground",
+            "TabControlIcon.pressedBackground");
 
     @Override
     public void run() {

@@ -57,7 +57,8 @@ public final class Looks {
 
     private static int step() {
         return Math.max(
-                0, Math.min(SIZES.length - 1, NbPreferences.forModule(Looks.class).getInt(TEXT_SIZE, USUAL)));
+                0,
+                Math.min(SIZES.length - 1, NbPreferences.forModule(Looks.class).getInt(TEXT_SIZE, USUAL)));
     }
 
     private static void applySize() {

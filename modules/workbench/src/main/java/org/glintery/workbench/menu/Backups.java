@@ -29,7 +29,8 @@ public final class Backups {
         if (when.isEmpty()) {
             return Optional.empty();
         }
-        String day = LocalDateTime.parse(when).format(DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT));
+        String day = LocalDateTime.parse(when)
+                .format(DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT));
         return Optional.of(new Last(day, node.get("file", "")));
     }
 
@@ -44,12 +45,12 @@ public final class Backups {
         Workshop workshop = desk.workshop();
         LocalDateTime now = LocalDateTime.now(desk.clock());
         String name = workshop.folder().getFileName() + "-" + now.format(IN_NAMES) + ".zip";
-        Files.save(Bundle.Backups_title(), name).ifPresent(file -> desk.compute(
-                view -> workshop.backup(file),
-                result -> {
+        Files.save(Bundle.Backups_title(), name)
+                .ifPresent(file -> desk.compute(view -> workshop.backup(file), result -> {
                     if (result instanceof Result.Ok<Workshop.CopyReport> ok) {
                         remember(workshop, file, now);
-                        desk.say(Bundle.Backups_done(file.getFileName(), ok.value().documents()));
+                        desk.say(Bundle.Backups_done(
+                                file.getFileName(), ok.value().documents()));
                         done.run();
                     } else if (result instanceof Result.Refused<Workshop.CopyReport> no) {
                         Telling.refused(desk, no.refusal());
@@ -65,6 +66,7 @@ public final class Backups {
 
     private static Preferences node(Workshop workshop) {
         byte[] folder = workshop.folder().toAbsolutePath().toString().getBytes(java.nio.charset.StandardCharsets.UTF_8);
-        return NbPreferences.forModule(Backups.class).node("backups/" + Blob.hash(folder).substring(0, 16));
+        return NbPreferences.forModule(Backups.class)
+                .node("backups/" + Blob.hash(folder).substring(0, 16));
     }
 }

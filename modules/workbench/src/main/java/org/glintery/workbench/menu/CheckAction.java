@@ -32,15 +32,13 @@ public final class CheckAction extends DeskAction {
     @Override
     void act(WorkshopDesk desk) {
         desk.say(Bundle.CheckAction_checking());
-        desk.compute(
-                view -> desk.workshop().check(),
-                report -> {
-                    if (report.problems().isEmpty()) {
-                        desk.say(Bundle.CheckAction_clean(report.documents(), report.movements(), report.blobs()));
-                    } else {
-                        String all = String.join("\n", report.problems());
-                        Telling.refused(desk, new Refusal("check", Bundle.CheckAction_problems(all)));
-                    }
-                });
+        desk.compute(view -> desk.workshop().check(), report -> {
+            if (report.problems().isEmpty()) {
+                desk.say(Bundle.CheckAction_clean(report.documents(), report.movements(), report.blobs()));
+            } else {
+                String all = String.join("\n", report.problems());
+                Telling.refused(desk, new Refusal("check", Bundle.CheckAction_problems(all)));
+            }
+        });
     }
 }

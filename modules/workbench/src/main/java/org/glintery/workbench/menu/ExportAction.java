@@ -29,11 +29,11 @@ public final class ExportAction extends DeskAction {
 
     @Override
     void act(WorkshopDesk desk) {
-        Files.save(Bundle.ExportAction_title(), desk.workshop().folder().getFileName() + ".json").ifPresent(file -> desk.compute(
-                view -> desk.workshop().exportJson(file),
-                result -> {
+        Files.save(Bundle.ExportAction_title(), desk.workshop().folder().getFileName() + ".json")
+                .ifPresent(file -> desk.compute(view -> desk.workshop().exportJson(file), result -> {
                     if (result instanceof Result.Ok<CopyReport> ok) {
-                        desk.say(Bundle.ExportAction_done(file.getFileName(), ok.value().documents()));
+                        desk.say(Bundle.ExportAction_done(
+                                file.getFileName(), ok.value().documents()));
                     } else if (result instanceof Result.Refused<CopyReport> no) {
                         Telling.refused(desk, no.refusal());
                     }

@@ -29,8 +29,8 @@ abstract class HistoryAction extends DeskAction {
             changes.close();
             changes = null;
         }
-        desk.ifPresent(d -> changes = d.workshop()
-                .listen(changed -> SwingUtilities.invokeLater(() -> tell(sentence(d.workshop())))));
+        desk.ifPresent(d -> changes =
+                d.workshop().listen(changed -> SwingUtilities.invokeLater(() -> tell(sentence(d.workshop())))));
         tell(desk.flatMap(d -> sentence(d.workshop())));
     }
 

@@ -29,11 +29,11 @@ public final class ImportAction extends DeskAction {
 
     @Override
     void act(WorkshopDesk desk) {
-        Files.open(Bundle.ImportAction_title()).ifPresent(file -> desk.compute(
-                view -> desk.workshop().importJson(file),
-                result -> {
+        Files.open(Bundle.ImportAction_title())
+                .ifPresent(file -> desk.compute(view -> desk.workshop().importJson(file), result -> {
                     if (result instanceof Result.Ok<CopyReport> ok) {
-                        desk.say(Bundle.ImportAction_done(file.getFileName(), ok.value().documents()));
+                        desk.say(Bundle.ImportAction_done(
+                                file.getFileName(), ok.value().documents()));
                     } else if (result instanceof Result.Refused<CopyReport> no) {
                         Telling.refused(desk, no.refusal());
                     }

@@ -18,10 +18,7 @@ import org.openide.util.NbBundle.Messages;
     @ActionReference(path = "Menu/Workshop", position = 200),
     @ActionReference(path = "Shortcuts", name = "D-O")
 })
-@Messages({
-    "OpenWorkshopAction.name=Open workshop",
-    "OpenWorkshopAction.choose=Open this workshop"
-})
+@Messages({"OpenWorkshopAction.name=Open workshop", "OpenWorkshopAction.choose=Open this workshop"})
 public final class OpenWorkshopAction extends AbstractAction {
     private static final long serialVersionUID = 1L;
 
@@ -33,6 +30,7 @@ public final class OpenWorkshopAction extends AbstractAction {
 
     @Override
     public void actionPerformed(ActionEvent e) {
-        Files.folder(Bundle.OpenWorkshopAction_choose()).ifPresent(folder -> Opening.usual().openExisting(folder));
+        Files.folder(Bundle.OpenWorkshopAction_choose())
+                .ifPresent(folder -> Opening.usual().openExisting(folder));
     }
 }

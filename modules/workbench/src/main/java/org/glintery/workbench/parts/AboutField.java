@@ -93,8 +93,8 @@ public final class AboutField extends JPanel {
         if (typed.isEmpty()) {
             echo.setText(Bundle.AboutField_hint());
         } else {
-            echo.setText(
-                    value().map(a -> Bundle.AboutField_understood(a.words())).orElse(Bundle.AboutField_notUnderstood()));
+            echo.setText(value().map(a -> Bundle.AboutField_understood(a.words()))
+                    .orElse(Bundle.AboutField_notUnderstood()));
         }
         field.getAccessibleContext().setAccessibleDescription(echo.getText());
     }

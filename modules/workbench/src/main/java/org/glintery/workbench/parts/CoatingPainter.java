@@ -14,8 +14,11 @@ import java.util.Random;
 /** Paints what a coating does to the face of a drill. */
 final class CoatingPainter {
     private static final Color[] RAINBOW = {
-        new Color(255, 120, 190, 150), new Color(120, 220, 255, 120), new Color(190, 255, 160, 130),
-        new Color(255, 220, 120, 140), new Color(200, 140, 255, 150)
+        new Color(255, 120, 190, 150),
+        new Color(120, 220, 255, 120),
+        new Color(190, 255, 160, 130),
+        new Color(255, 220, 120, 140),
+        new Color(200, 140, 255, 150)
     };
 
     private CoatingPainter() {}
@@ -37,8 +40,12 @@ final class CoatingPainter {
 
     private static void rainbow(Graphics2D g, Facets facets, Rectangle2D box) {
         g.setPaint(new LinearGradientPaint(
-                (float) box.getMinX(), (float) box.getMinY(), (float) box.getMaxX(), (float) box.getMaxY(),
-                new float[] {0, 0.27f, 0.5f, 0.72f, 1}, RAINBOW));
+                (float) box.getMinX(),
+                (float) box.getMinY(),
+                (float) box.getMaxX(),
+                (float) box.getMaxY(),
+                new float[] {0, 0.27f, 0.5f, 0.72f, 1},
+                RAINBOW));
         g.fill(facets.outline());
         g.setStroke(new BasicStroke((float) Math.max(0.7, facets.radius() * 0.07)));
         g.setColor(new Color(255, 255, 255, 170));
@@ -47,21 +54,29 @@ final class CoatingPainter {
 
     private static void brushed(Graphics2D g, Rectangle2D box) {
         g.setPaint(new LinearGradientPaint(
-                (float) box.getMinX(), (float) box.getMinY(), (float) box.getMinX(), (float) box.getMaxY(),
+                (float) box.getMinX(),
+                (float) box.getMinY(),
+                (float) box.getMinX(),
+                (float) box.getMaxY(),
                 new float[] {0, 0.36f, 0.46f, 0.56f, 1},
                 new Color[] {
-                    new Color(0, 0, 0, 110), new Color(255, 255, 255, 20), new Color(255, 255, 255, 215),
-                    new Color(255, 255, 255, 20), new Color(0, 0, 0, 130)
+                    new Color(0, 0, 0, 110),
+                    new Color(255, 255, 255, 20),
+                    new Color(255, 255, 255, 215),
+                    new Color(255, 255, 255, 20),
+                    new Color(0, 0, 0, 130)
                 }));
         g.fill(box);
     }
 
     private static void lustre(Graphics2D g, Facets facets, Rectangle2D box) {
         g.setPaint(new RadialGradientPaint(
-                (float) (facets.centreX() - facets.radius() * 0.25), (float) (facets.centreY() - facets.radius() * 0.3),
+                (float) (facets.centreX() - facets.radius() * 0.25),
+                (float) (facets.centreY() - facets.radius() * 0.3),
                 (float) facets.radius(),
                 new float[] {0, 0.55f, 1},
-                new Color[] {new Color(255, 255, 255, 225), new Color(255, 250, 240, 90), new Color(255, 255, 255, 10)}));
+                new Color[] {new Color(255, 255, 255, 225), new Color(255, 250, 240, 90), new Color(255, 255, 255, 10)
+                }));
         g.fill(box);
     }
 
@@ -74,7 +89,8 @@ final class CoatingPainter {
             g.fill(new Rectangle2D.Double(
                     box.getX() + places.nextDouble() * box.getWidth(),
                     box.getY() + places.nextDouble() * box.getHeight(),
-                    size, size));
+                    size,
+                    size));
         }
     }
 

@@ -113,8 +113,10 @@ public abstract class DeskWindow extends TopComponent {
     }
 
     private static JButton way(String text, String action) {
-        return Buttons.plain(text, () -> Actions.forID("Workshop", "org.glintery.workbench.menu." + action)
-                .actionPerformed(new ActionEvent(text, ActionEvent.ACTION_PERFORMED, action)));
+        return Buttons.plain(
+                text,
+                () -> Actions.forID("Workshop", "org.glintery.workbench.menu." + action)
+                        .actionPerformed(new ActionEvent(text, ActionEvent.ACTION_PERFORMED, action)));
     }
 
     @Override

@@ -30,8 +30,8 @@ public final class DrillPainter {
             g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
             double side = Math.min(bounds.getWidth(), bounds.getHeight());
             double inset = look.body() == Body.GLOW ? side * 0.14 : Math.max(0.75, side * 0.04);
-            Facets facets = Facets.of(
-                    look.shape(), bounds.getCenterX(), bounds.getCenterY(), Math.max(1, side / 2 - inset));
+            Facets facets =
+                    Facets.of(look.shape(), bounds.getCenterX(), bounds.getCenterY(), Math.max(1, side / 2 - inset));
             if (look.body() == Body.GLOW) {
                 glow(g, facets, look, inset);
             }
@@ -126,10 +126,8 @@ public final class DrillPainter {
         g.setColor(Tone.INK.colour());
         g.setFont(g.getFont().deriveFont(Font.BOLD, (float) (side * 0.5)));
         var metrics = g.getFontMetrics();
-        g.drawString(
-                "?",
-                (float) (facets.centreX() - metrics.stringWidth("?") / 2.0),
-                (float) (facets.centreY() + (metrics.getAscent() - metrics.getDescent()) / 2.0));
+        g.drawString("?", (float) (facets.centreX() - metrics.stringWidth("?") / 2.0), (float)
+                (facets.centreY() + (metrics.getAscent() - metrics.getDescent()) / 2.0));
     }
 
     private static void glow(Graphics2D g, Facets facets, DrillLook look, double reach) {

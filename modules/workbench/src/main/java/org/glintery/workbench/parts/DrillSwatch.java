@@ -35,8 +35,7 @@ public final class DrillSwatch extends JComponent {
         return new Icon() {
             @Override
             public void paintIcon(Component c, Graphics g, int x, int y) {
-                DrillPainter.paint(
-                        (Graphics2D) g, look, new Rectangle2D.Double(x, y, getIconWidth(), getIconHeight()));
+                DrillPainter.paint((Graphics2D) g, look, new Rectangle2D.Double(x, y, getIconWidth(), getIconHeight()));
             }
 
             @Override
@@ -53,9 +52,7 @@ public final class DrillSwatch extends JComponent {
 
     @Override
     public Dimension getPreferredSize() {
-        return isPreferredSizeSet()
-                ? super.getPreferredSize()
-                : new Dimension(Space.px(sizePx), Space.px(sizePx));
+        return isPreferredSizeSet() ? super.getPreferredSize() : new Dimension(Space.px(sizePx), Space.px(sizePx));
     }
 
     @Override

@@ -38,8 +38,7 @@ final class Facets {
             case ROUND:
                 double[] even = new double[ROUND_CORNERS];
                 java.util.Arrays.fill(even, 1);
-                return new Facets(
-                        centreX, centreY, radius, turns(ROUND_CORNERS, Math.PI / ROUND_CORNERS), even, true);
+                return new Facets(centreX, centreY, radius, turns(ROUND_CORNERS, Math.PI / ROUND_CORNERS), even, true);
             default:
                 // a long six-sided cut stands for any special outline
                 return new Facets(
@@ -85,8 +84,10 @@ final class Facets {
         if (round) {
             double middle = angles[i] + Math.PI / count();
             path.quadTo(
-                    centreX + Math.cos(middle) * radius * 1.05, centreY + Math.sin(middle) * radius * 1.05,
-                    x(next, 1), y(next, 1));
+                    centreX + Math.cos(middle) * radius * 1.05,
+                    centreY + Math.sin(middle) * radius * 1.05,
+                    x(next, 1),
+                    y(next, 1));
         } else {
             path.lineTo(x(next, 1), y(next, 1));
         }

@@ -68,7 +68,8 @@ public final class InkedBar extends JComponent {
             g.setColor(Tone.ACCENT.colour());
             g.setStroke(
                     estimated
-                            ? new BasicStroke(1.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {3, 2}, 0)
+                            ? new BasicStroke(
+                                    1.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {3, 2}, 0)
                             : new BasicStroke(2));
             g.draw(new Line2D.Double(laidPx, 0, laidPx, getHeight()));
         }

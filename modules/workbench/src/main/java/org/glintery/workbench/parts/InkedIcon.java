@@ -69,8 +69,11 @@ final class InkedIcon implements Icon {
             }
             g2.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
             g2.translate(x, y);
-            g2.drawImage(drawing, AffineTransform.getScaleInstance(
-                    (double) getIconWidth() / devicePx, (double) getIconHeight() / devicePx), null);
+            g2.drawImage(
+                    drawing,
+                    AffineTransform.getScaleInstance(
+                            (double) getIconWidth() / devicePx, (double) getIconHeight() / devicePx),
+                    null);
         } finally {
             g2.dispose();
         }

@@ -54,7 +54,8 @@ public final class PageScroll extends JScrollPane {
 
         @Override
         public boolean getScrollableTracksViewportHeight() {
-            return getParent() != null && getPreferredSize().height < getParent().getHeight();
+            return getParent() != null
+                    && getPreferredSize().height < getParent().getHeight();
         }
     }
 }

@@ -39,7 +39,8 @@ public final class PictureBytes {
             double shrink = Math.min(
                     1, Math.min((double) mostWidthPx / facts.widthPx(), (double) mostHeightPx / facts.heightPx()));
             ImageReadParam param = reader.getDefaultReadParam();
-            int step = Math.max(1, (int) Math.floor(0.5 / shrink)); // half the shrinking by leaving out, the rest smooth
+            int step =
+                    Math.max(1, (int) Math.floor(0.5 / shrink)); // half the shrinking by leaving out, the rest smooth
             param.setSourceSubsampling(step, step, 0, 0);
             BufferedImage read = reader.read(0, param);
             int width = Math.max(1, (int) Math.round(facts.widthPx() * shrink));

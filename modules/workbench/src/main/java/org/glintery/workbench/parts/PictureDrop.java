@@ -99,7 +99,8 @@ public final class PictureDrop extends TransferHandler {
         } catch (IOException e) {
             return Result.refused(
                     "unreadable",
-                    Bundle.PictureDrop_unreadable(Optional.ofNullable(e.getMessage()).orElse("")));
+                    Bundle.PictureDrop_unreadable(
+                            Optional.ofNullable(e.getMessage()).orElse("")));
         }
     }
 

@@ -63,14 +63,18 @@ public final class PictureShelf {
         try {
             return workshop.blob(key.hash)
                     .map(bytes -> PictureBytes.scaled(bytes, key.widthPx, key.heightPx))
-                    .flatMap(r -> r instanceof Result.Ok<BufferedImage> ok ? Optional.of(ok.value()) : Optional.empty());
+                    .flatMap(
+                            r -> r instanceof Result.Ok<BufferedImage> ok ? Optional.of(ok.value()) : Optional.empty());
         } catch (RuntimeException e) {
             return Optional.empty(); // the workshop was closed meanwhile
         }
     }
 
     private static void forgetOldest() {
-        long pixels = READ.values().stream().flatMap(Optional::stream).mapToLong(PictureShelf::pixels).sum();
+        long pixels = READ.values().stream()
+                .flatMap(Optional::stream)
+                .mapToLong(PictureShelf::pixels)
+                .sum();
         Iterator<Optional<BufferedImage>> oldest = READ.values().iterator();
         while (pixels > REMEMBERED_PIXELS && oldest.hasNext()) {
             pixels -= oldest.next().map(PictureShelf::pixels).orElse(0L);

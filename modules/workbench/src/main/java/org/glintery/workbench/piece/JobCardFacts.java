@@ -37,7 +37,13 @@ record JobCardFacts(
                 .map(Stored::value)
                 .map(piece -> of(view, id, piece))
                 .orElseGet(() -> new JobCardFacts(
-                        true, "", Optional.empty(), List.of(), Standing.LET_GO, Optional.empty(), false,
+                        true,
+                        "",
+                        Optional.empty(),
+                        List.of(),
+                        Standing.LET_GO,
+                        Optional.empty(),
+                        false,
                         Optional.empty()));
     }
 
@@ -73,7 +79,9 @@ record JobCardFacts(
         if (!size.isEmpty()) {
             what.add(size);
         }
-        piece.drillShape().ifPresent(s -> what.add(Bundle.JobCard_drills(PieceWords.shape(s).toLowerCase())));
+        piece.drillShape()
+                .ifPresent(
+                        s -> what.add(Bundle.JobCard_drills(PieceWords.shape(s).toLowerCase())));
         if (piece.coverage() != Coverage.NOT_SAID) {
             what.add(piece.coverage() == Coverage.FULL ? Bundle.JobCard_full() : Bundle.JobCard_partial());
         }
@@ -81,14 +89,17 @@ record JobCardFacts(
         if (!what.isEmpty()) {
             lines.add(String.join(", ", what));
         }
-        piece.kit().flatMap(k -> view.find(Kit.TYPE, k)).map(Stored::value).ifPresent(kit -> lines.add(
-                kit.source()
+        piece.kit()
+                .flatMap(k -> view.find(Kit.TYPE, k))
+                .map(Stored::value)
+                .ifPresent(kit -> lines.add(kit.source()
                         .map(s -> Bundle.JobCard_kitFrom(kit.title(), s))
                         .orElseGet(() -> Bundle.JobCard_kit(kit.title()))));
-        view.find(FramePlan.TYPE, id).map(Stored::value)
+        view.find(FramePlan.TYPE, id)
+                .map(Stored::value)
                 .filter(plan -> plan.decision() != FramePlan.Decision.NOT_DECIDED)
-                .ifPresent(plan -> lines.add(PieceWords.frame(plan.decision())
-                        + (plan.livesAt().isBlank() ? "" : ", " + plan.livesAt())));
+                .ifPresent(plan -> lines.add(
+                        PieceWords.frame(plan.decision()) + (plan.livesAt().isBlank() ? "" : ", " + plan.livesAt())));
         return lines;
     }
 }

@@ -8,9 +8,9 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.glintery.api.Result;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.workshop.ChangeSet;
-import org.glintery.api.Result;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.parts.PictureDrop;
 import org.glintery.workbench.parts.PictureView;
@@ -72,20 +72,26 @@ final class JobCardPart implements ScreenPart<JobCardFacts> {
         lines.setText(String.join("\n", facts.lines()));
         lines.setVisible(!facts.lines().isEmpty());
         String word = PieceWords.standing(facts.standing());
-        standing.setText(facts.since().map(s -> Bundle.JobCard_since(word, s.words())).orElse(word));
+        standing.setText(
+                facts.since().map(s -> Bundle.JobCard_since(word, s.words())).orElse(word));
         score.setVisible(facts.made());
         score.setScore(facts.score());
         shown.accept(facts);
         card.revalidate();
     }
 
-    @Messages({"# {0} - title", "JobCard.addPicture=Add a picture to {0}", "JobCard.gone=The piece is not there any more. Nothing was changed."})
+    @Messages({
+        "# {0} - title",
+        "JobCard.addPicture=Add a picture to {0}",
+        "JobCard.gone=The piece is not there any more. Nothing was changed."
+    })
     private Result<ChangeSet> withPicture(View view, PictureDrop.Taken taken) {
         return view.find(Piece.TYPE, piece)
                 .map(stored -> {
                     var pictures = new java.util.ArrayList<>(stored.value().pictures());
                     pictures.add(taken.picture());
-                    return Result.ok(ChangeSet.named(Bundle.JobCard_addPicture(stored.value().title()))
+                    return Result.ok(ChangeSet.named(
+                                    Bundle.JobCard_addPicture(stored.value().title()))
                             .replace(Piece.TYPE, stored, stored.value().withPictures(pictures))
                             .blob(taken.blob())
                             .build());

@@ -51,7 +51,9 @@ public final class PieceWindow extends TopComponent {
         setLayout(new BorderLayout());
         setIcon(Pictogram.PIECE.image(TAB_ICON_PX));
         setName(" ");
-        add(new PartPane(Bundle.PieceWindow_job(), desk, new JobCardPart(desk, piece, this::named)), BorderLayout.NORTH);
+        add(
+                new PartPane(Bundle.PieceWindow_job(), desk, new JobCardPart(desk, piece, this::named)),
+                BorderLayout.NORTH);
         add(new PieceTabs(desk, piece));
     }
 

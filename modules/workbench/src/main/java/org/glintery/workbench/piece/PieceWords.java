@@ -36,11 +36,7 @@ public final class PieceWords {
         return shape == null ? Bundle.Shape_none() : word("Shape", shape);
     }
 
-    @Messages({
-        "Coverage.FULL=All of it (full)",
-        "Coverage.PARTIAL=Part of it (partial)",
-        "Coverage.NOT_SAID=Not said"
-    })
+    @Messages({"Coverage.FULL=All of it (full)", "Coverage.PARTIAL=Part of it (partial)", "Coverage.NOT_SAID=Not said"})
     public static String coverage(Coverage coverage) {
         return word("Coverage", coverage);
     }

@@ -55,7 +55,8 @@ final class StoryPart implements ScreenPart<StoryPart.Story> {
 
     @Override
     public Story prepare(View view) {
-        String written = view.find(Piece.TYPE, piece).map(p -> p.value().story()).orElse("");
+        String written =
+                view.find(Piece.TYPE, piece).map(p -> p.value().story()).orElse("");
         return new Story(written, Timeline.of(view, piece));
     }
 
@@ -84,9 +85,10 @@ final class StoryPart implements ScreenPart<StoryPart.Story> {
     @Messages({"# {0} - title", "StoryPart.change=Write the story of {0}"})
     private Result<ChangeSet> keep(View view, String text) {
         return view.find(Piece.TYPE, piece)
-                .map(stored -> Result.ok(ChangeSet.named(Bundle.StoryPart_change(stored.value().title()))
-                        .replace(Piece.TYPE, stored, stored.value().withStory(text))
-                        .build()))
+                .map(stored -> Result.ok(
+                        ChangeSet.named(Bundle.StoryPart_change(stored.value().title()))
+                                .replace(Piece.TYPE, stored, stored.value().withStory(text))
+                                .build()))
                 .orElseGet(() -> Result.refused("gone", Bundle.JobCard_gone()));
     }
 }

@@ -42,10 +42,13 @@ final class Timeline {
     static List<Event> of(View view, UUID id) {
         List<Event> events = new ArrayList<>();
         Optional<Piece> piece = view.find(Piece.TYPE, id).map(Stored::value);
-        piece.flatMap(Piece::kit).flatMap(k -> view.find(Kit.TYPE, k)).map(Stored::value).ifPresent(kit -> {
-            dated(events, kit.orderedOn(), Bundle.Timeline_ordered());
-            dated(events, kit.arrivedOn(), Bundle.Timeline_arrived());
-        });
+        piece.flatMap(Piece::kit)
+                .flatMap(k -> view.find(Kit.TYPE, k))
+                .map(Stored::value)
+                .ifPresent(kit -> {
+                    dated(events, kit.orderedOn(), Bundle.Timeline_ordered());
+                    dated(events, kit.arrivedOn(), Bundle.Timeline_arrived());
+                });
         sittings(view, id, events);
         questions(view, id, events);
         Optional<Finish> finish = view.find(Finish.TYPE, id).map(Stored::value);
@@ -53,7 +56,8 @@ final class Timeline {
             dated(events, f.startedOn(), Bundle.Timeline_began());
             dated(events, f.finishedOn(), Bundle.Timeline_finished());
         });
-        view.find(FramePlan.TYPE, id).map(Stored::value)
+        view.find(FramePlan.TYPE, id)
+                .map(Stored::value)
                 .ifPresent(plan -> dated(events, plan.decidedOn(), PieceWords.frame(plan.decision())));
         if (finish.isEmpty()) {
             piece.ifPresent(p -> dated(events, p.standingSince(), PieceWords.standing(p.standing())));
@@ -81,9 +85,12 @@ final class Timeline {
             Question question = stored.value();
             if (question.piece().equals(id)) {
                 events.add(new Event(Optional.of(question.askedOn()), Bundle.Timeline_asked(question.text())));
-                question.answer().ifPresent(a -> events.add(new Event(
-                        Optional.of(a.on()),
-                        a.changed() ? Bundle.Timeline_changed(a.because()) : Bundle.Timeline_left(a.because()))));
+                question.answer()
+                        .ifPresent(a -> events.add(new Event(
+                                Optional.of(a.on()),
+                                a.changed()
+                                        ? Bundle.Timeline_changed(a.because())
+                                        : Bundle.Timeline_left(a.because()))));
             }
         }
     }

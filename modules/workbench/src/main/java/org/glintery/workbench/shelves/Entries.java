@@ -64,15 +64,13 @@ public final class Entries {
             return;
         }
         Optional<Shape> shape = form.shape();
-        desk.compute(
-                view -> reader.get().read(file, new LegendReader.Assumed(ColourCard.OWN, shape)),
-                result -> {
-                    if (result instanceof Result.Ok<LegendReader.Reading> ok) {
-                        form.legendRead(file, ok.value());
-                    } else if (result instanceof Result.Refused<LegendReader.Reading> no) {
-                        form.legendRefused(no.refusal().text());
-                    }
-                });
+        desk.compute(view -> reader.get().read(file, new LegendReader.Assumed(ColourCard.OWN, shape)), result -> {
+            if (result instanceof Result.Ok<LegendReader.Reading> ok) {
+                form.legendRead(file, ok.value());
+            } else if (result instanceof Result.Refused<LegendReader.Reading> no) {
+                form.legendRefused(no.refusal().text());
+            }
+        });
     }
 
     private static void shelve(Desk desk, KitForm form, String title, String doIt) {
@@ -82,8 +80,7 @@ public final class Entries {
         } else if (Asking.ask(title, form, doIt, form::ready)) {
             KitDraft draft = form.draft();
             UUID piece = UUID.randomUUID();
-            desk.change(
-                    view -> draft.change(view, stash.get(), piece, desk.clock()), applied -> desk.openPiece(piece));
+            desk.change(view -> draft.change(view, stash.get(), piece, desk.clock()), applied -> desk.openPiece(piece));
         }
     }
 
@@ -95,8 +92,7 @@ public final class Entries {
         } else if (Asking.ask(Bundle.Entries_finishTitle(), form, Bundle.Entries_finishDo(), form::ready)) {
             UUID piece = UUID.randomUUID();
             Finish finish = form.finish();
-            desk.change(
-                    view -> finishes.get().write(view, piece, finish, List.of()), applied -> desk.openPiece(piece));
+            desk.change(view -> finishes.get().write(view, piece, finish, List.of()), applied -> desk.openPiece(piece));
         }
     }
 

@@ -53,8 +53,15 @@ record KitDraft(
         }
         Kit plain = Kit.titled(title);
         Kit kit = new Kit(
-                title, source, plain.orderedOn(), plain.arrivedOn(), plain.price(), plain.postage(), plain.keptAt(),
-                List.of(), "");
+                title,
+                source,
+                plain.orderedOn(),
+                plain.arrivedOn(),
+                plain.price(),
+                plain.postage(),
+                plain.keptAt(),
+                List.of(),
+                "");
         return stash.shelve(
                 view,
                 new NewKit(
@@ -67,8 +74,17 @@ record KitDraft(
 
     private Piece piece(Optional<UUID> kit, Clock clock) {
         return new Piece(
-                title, kit, Optional.empty(), standing, Optional.of(About.on(LocalDate.now(clock))), coverage, shape,
-                canvas, Optional.empty(), pictures.stream().map(PictureDrop.Taken::picture).toList(),
-                Optional.empty(), "");
+                title,
+                kit,
+                Optional.empty(),
+                standing,
+                Optional.of(About.on(LocalDate.now(clock))),
+                coverage,
+                shape,
+                canvas,
+                Optional.empty(),
+                pictures.stream().map(PictureDrop.Taken::picture).toList(),
+                Optional.empty(),
+                "");
     }
 }

@@ -132,8 +132,7 @@ final class KitForm extends JPanel {
     boolean ready() {
         boolean titled = !title.getText().isBlank();
         boolean sized = SizeWords.read(size.getText()).isPresent();
-        missing.setText(
-                !titled ? Bundle.KitForm_needsTitle() : !sized ? Bundle.KitForm_sizeNotUnderstood() : "");
+        missing.setText(!titled ? Bundle.KitForm_needsTitle() : !sized ? Bundle.KitForm_sizeNotUnderstood() : "");
         fitWindow();
         return titled && sized;
     }

@@ -36,7 +36,8 @@ final class LegendWords {
                 .map(e -> Bundle.LegendWords_column(e.getKey(), e.getValue()))
                 .collect(Collectors.joining(", ", "", "."));
         return Stream.concat(
-                        Stream.of(Bundle.LegendWords_understood(String.valueOf(reading.lines().size()), columns)),
+                        Stream.of(Bundle.LegendWords_understood(
+                                String.valueOf(reading.lines().size()), columns)),
                         reading.warnings().stream().limit(SHOWN))
                 .collect(Collectors.joining("\n"));
     }

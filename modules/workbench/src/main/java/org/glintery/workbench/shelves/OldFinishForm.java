@@ -57,7 +57,18 @@ final class OldFinishForm extends JPanel {
         Finish plain = Finish.titled(title.getText().strip(), when.value());
         Optional<Integer> chosen = score.score();
         return new Finish(
-                plain.title(), plain.startedOn(), plain.finishedOn(), chosen, "", "", plain.tools(), plain.where(),
-                plain.sealing(), plain.photos(), plain.sketches(), "", plain.later());
+                plain.title(),
+                plain.startedOn(),
+                plain.finishedOn(),
+                chosen,
+                "",
+                "",
+                plain.tools(),
+                plain.where(),
+                plain.sealing(),
+                plain.photos(),
+                plain.sketches(),
+                "",
+                plain.later());
     }
 }

@@ -25,7 +25,11 @@ final class RowMaker {
     }
 
     ShelfRow.Sources sources(Stored<Piece> piece) {
-        Object kit = piece.value().kit().flatMap(id -> view.find(Kit.TYPE, id)).map(Stored::value).orElse(null);
+        Object kit = piece.value()
+                .kit()
+                .flatMap(id -> view.find(Kit.TYPE, id))
+                .map(Stored::value)
+                .orElse(null);
         Object legend = view.find(Legend.TYPE, piece.id()).map(Stored::value).orElse(null);
         return new ShelfRow.Sources(piece.value(), kit, legend);
     }
@@ -53,10 +57,15 @@ final class RowMaker {
         text.append(piece.title()).append('\n');
         text.append(PieceWords.standing(piece.standing())).append('\n');
         text.append(PieceWords.size(piece.canvas())).append('\n');
-        piece.drillShape().ifPresent(shape -> text.append(PieceWords.shape(shape)).append(" drill\n"));
-        kit.ifPresent(k -> text.append(k.title()).append('\n').append(k.source().orElse("")).append('\n'));
+        piece.drillShape()
+                .ifPresent(shape -> text.append(PieceWords.shape(shape)).append(" drill\n"));
+        kit.ifPresent(k -> text.append(k.title())
+                .append('\n')
+                .append(k.source().orElse(""))
+                .append('\n'));
         legend.ifPresent(l -> codes(text, l));
-        view.find(FramePlan.TYPE, id).ifPresent(plan -> text.append(PieceWords.frame(plan.value().decision())));
+        view.find(FramePlan.TYPE, id)
+                .ifPresent(plan -> text.append(PieceWords.frame(plan.value().decision())));
         return text.toString().toLowerCase(Locale.ROOT);
     }
 

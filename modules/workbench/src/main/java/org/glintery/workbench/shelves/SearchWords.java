@@ -8,13 +8,20 @@ import java.util.stream.Stream;
 /** The words of a query, in lower case, with what other people call things turned into our words. Pure. */
 final class SearchWords {
     private static final Map<String, String> SYNONYMS = Map.ofEntries(
-            Map.entry("diamond", "drill"), Map.entry("diamonds", "drill"),
-            Map.entry("gem", "drill"), Map.entry("gems", "drill"),
-            Map.entry("bead", "drill"), Map.entry("beads", "drill"),
+            Map.entry("diamond", "drill"),
+            Map.entry("diamonds", "drill"),
+            Map.entry("gem", "drill"),
+            Map.entry("gems", "drill"),
+            Map.entry("bead", "drill"),
+            Map.entry("beads", "drill"),
             Map.entry("drills", "drill"),
-            Map.entry("mat", "mount"), Map.entry("mats", "mount"),
-            Map.entry("wip", "on the bench"), Map.entry("done", "made"), Map.entry("finished", "made"),
-            Map.entry("wishlist", "hoped for"), Map.entry("stash", "shelved"));
+            Map.entry("mat", "mount"),
+            Map.entry("mats", "mount"),
+            Map.entry("wip", "on the bench"),
+            Map.entry("done", "made"),
+            Map.entry("finished", "made"),
+            Map.entry("wishlist", "hoped for"),
+            Map.entry("stash", "shelved"));
 
     private SearchWords() {}
 

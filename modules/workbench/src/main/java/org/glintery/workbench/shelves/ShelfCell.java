@@ -24,8 +24,10 @@ final class ShelfCell extends JPanel implements ListCellRenderer<ShelfRow> {
 
     ShelfCell(Desk desk) {
         super(new MigLayout(
-                "insets " + Space.NEAR + " " + Space.APART + " " + Space.NEAR + " " + Space.NEAR + ", fillx, novisualpadding",
-                "[" + Space.px(PICTURE_PX) + "!]" + Space.APART + "[grow, fill]", "[grow, bottom]2[grow, top]"));
+                "insets " + Space.NEAR + " " + Space.APART + " " + Space.NEAR + " " + Space.NEAR
+                        + ", fillx, novisualpadding",
+                "[" + Space.px(PICTURE_PX) + "!]" + Space.APART + "[grow, fill]",
+                "[grow, bottom]2[grow, top]"));
         pictures = new SmallPictures(desk, Space.px(PICTURE_PX));
         add(picture, "spany 2, h " + Space.px(PICTURE_PX) + "!, growx");
         add(title, "wrap, wmin 0");

@@ -27,7 +27,11 @@ final class ShelfLabel extends JPanel implements ListCellRenderer<ShelvesModel.S
     @Override
     @Messages("ShelfLabel.all=All pieces")
     public Component getListCellRendererComponent(
-            JList<? extends ShelvesModel.Shelf> list, ShelvesModel.Shelf shelf, int index, boolean selected, boolean focused) {
+            JList<? extends ShelvesModel.Shelf> list,
+            ShelvesModel.Shelf shelf,
+            int index,
+            boolean selected,
+            boolean focused) {
         name.setText(shelf.standing().map(PieceWords::standing).orElseGet(Bundle::ShelfLabel_all));
         count.setText(String.valueOf(shelf.count()));
         setBackground(selected ? list.getSelectionBackground() : list.getBackground());

@@ -48,7 +48,8 @@ final class ShelvesModel {
         Map<Standing, Integer> counts = index.counts(query);
         List<Shelf> shelves = new ArrayList<>();
         shelves.add(new Shelf(
-                Optional.empty(), counts.values().stream().mapToInt(Integer::intValue).sum()));
+                Optional.empty(),
+                counts.values().stream().mapToInt(Integer::intValue).sum()));
         for (Standing one : Standing.values()) {
             int count = counts.getOrDefault(one, 0);
             if (count > 0 || standing.filter(s -> s == one).isPresent()) {

@@ -98,10 +98,11 @@ final class ShelvesPart implements ScreenPart<ShelfIndex> {
         search.registerKeyboardAction(
                 e -> pieces.requestFocusInWindow(), KeyStroke.getKeyStroke("DOWN"), JComponent.WHEN_FOCUSED);
         prepareLists();
-        JPanel panel = new JPanel(new MigLayout("insets 0, fill, wrap 1, gapy 0", "[grow, fill]", "[][shrinkprio 200][grow, fill]"));
+        JPanel panel = new JPanel(
+                new MigLayout("insets 0, fill, wrap 1, gapy 0", "[grow, fill]", "[][shrinkprio 200][grow, fill]"));
         panel.setOpaque(false);
-        JPanel top = new JPanel(
-                new MigLayout("insets " + Space.APART + ", fillx, gap " + Space.NEAR, "[grow, fill][]"));
+        JPanel top =
+                new JPanel(new MigLayout("insets " + Space.APART + ", fillx, gap " + Space.NEAR, "[grow, fill][]"));
         top.setOpaque(false);
         top.add(search, "wmin 0");
         top.add(addButton());
@@ -166,7 +167,9 @@ final class ShelvesPart implements ScreenPart<ShelfIndex> {
 
     private void fill() {
         filling = true;
-        UUID selected = Optional.ofNullable(pieces.getSelectedValue()).map(ShelfRow::piece).orElse(null);
+        UUID selected = Optional.ofNullable(pieces.getSelectedValue())
+                .map(ShelfRow::piece)
+                .orElse(null);
         DefaultListModel<ShelvesModel.Shelf> names = new DefaultListModel<>();
         names.addAll(model.shelves());
         shelves.setModel(names);

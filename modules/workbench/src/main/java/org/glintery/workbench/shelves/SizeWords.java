@@ -7,8 +7,8 @@ import org.glintery.api.stash.Canvas;
 
 /** Reads a size in centimetres as people write it: "35 x 45", "30,5x40". Pure. */
 final class SizeWords {
-    private static final Pattern SIZE =
-            Pattern.compile("\\s*(\\d{1,4}(?:[.,]\\d+)?)\\s*(?:cm)?\\s*[x×*]\\s*(\\d{1,4}(?:[.,]\\d+)?)\\s*(?:cm)?\\s*");
+    private static final Pattern SIZE = Pattern.compile(
+            "\\s*(\\d{1,4}(?:[.,]\\d+)?)\\s*(?:cm)?\\s*[x×*]\\s*(\\d{1,4}(?:[.,]\\d+)?)\\s*(?:cm)?\\s*");
     private static final double MM_A_CM = 10;
 
     private SizeWords() {}

@@ -26,8 +26,8 @@ final class SmallPictures {
     }
 
     Icon of(Optional<Picture> picture, JComponent list) {
-        Optional<BufferedImage> image = picture.flatMap(p -> PictureShelf.scaled(
-                desk.workshop(), p.hash(), sidePx * SHARP, sidePx * SHARP, read -> list.repaint()));
+        Optional<BufferedImage> image = picture.flatMap(p ->
+                PictureShelf.scaled(desk.workshop(), p.hash(), sidePx * SHARP, sidePx * SHARP, read -> list.repaint()));
         return new Icon() {
             @Override
             public int getIconWidth() {

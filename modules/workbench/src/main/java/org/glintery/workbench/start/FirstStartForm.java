@@ -60,7 +60,9 @@ final class FirstStartForm extends JPanel {
     Optional<Path> folder() {
         try {
             String typed = folder.getText().strip();
-            return typed.isEmpty() ? Optional.empty() : Optional.of(Path.of(typed).toAbsolutePath());
+            return typed.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Path.of(typed).toAbsolutePath());
         } catch (InvalidPathException e) {
             return Optional.empty();
         }

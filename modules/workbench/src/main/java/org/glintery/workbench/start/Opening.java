@@ -70,13 +70,14 @@ public final class Opening {
     }
 
     /** Asks where a new workshop shall be and makes it. */
-    @Messages({
-        "Opening.title=Welcome to Glintery",
-        "Opening.make=Set up the workshop"
-    })
+    @Messages({"Opening.title=Welcome to Glintery", "Opening.make=Set up the workshop"})
     public void askForNew(Path suggested) {
         FirstStartForm form = new FirstStartForm(suggested, demo.isPresent());
-        if (Asking.ask(Bundle.Opening_title(), form, Bundle.Opening_make(), () -> form.folder().isPresent())) {
+        if (Asking.ask(
+                Bundle.Opening_title(),
+                form,
+                Bundle.Opening_make(),
+                () -> form.folder().isPresent())) {
             form.folder().ifPresent(folder -> bring(folder, form.settings(), form.demo()));
         }
     }
@@ -101,7 +102,10 @@ public final class Opening {
     }
 
     private void bring(Path folder, Supplier<Result<Workshop>> open) {
-        if (CurrentDesk.get().desk().filter(d -> d.workshop().folder().equals(folder)).isPresent()) {
+        if (CurrentDesk.get()
+                .desk()
+                .filter(d -> d.workshop().folder().equals(folder))
+                .isPresent()) {
             return;
         }
         speech.say(Bundle.Opening_opening(folder.getFileName()));
@@ -109,7 +113,8 @@ public final class Opening {
                 .whenCompleteAsync((result, trouble) -> arrived(folder, result, trouble), SwingUtilities::invokeLater);
     }
 
-    @Messages("Opening.fault=The workshop could not be opened because of a mistake in Glintery. It was left as it is, and a note was written to the log.")
+    @Messages(
+            "Opening.fault=The workshop could not be opened because of a mistake in Glintery. It was left as it is, and a note was written to the log.")
     private void arrived(Path folder, Result<Workshop> result, Throwable trouble) {
         if (trouble != null) {
             LOG.log(Level.WARNING, "Opening a workshop failed", trouble);

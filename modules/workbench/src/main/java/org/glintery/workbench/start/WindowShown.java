@@ -22,8 +22,7 @@ public final class WindowShown implements Runnable {
         Optional<Path> named = Optional.ofNullable(System.getProperty("glintery.workshop"))
                 .filter(text -> !text.isBlank())
                 .map(Path::of);
-        Opening.usual()
-                .begin(named.map(Path::toAbsolutePath), Boolean.getBoolean("glintery.demo"), home());
+        Opening.usual().begin(named.map(Path::toAbsolutePath), Boolean.getBoolean("glintery.demo"), home());
     }
 
     private static Path home() {

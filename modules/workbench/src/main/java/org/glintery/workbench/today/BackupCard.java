@@ -41,8 +41,8 @@ public final class BackupCard implements TodayCard {
     private static final class Part implements ScreenPart<Optional<Backups.Last>> {
         private final Desk desk;
         private final WrappedText words = Texts.body("");
-        private final JPanel panel = new JPanel(
-                new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.NEAR, "[grow, fill]"));
+        private final JPanel panel =
+                new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.NEAR, "[grow, fill]"));
 
         @Messages("BackupCard.now=Back up now")
         Part(Desk desk) {
@@ -75,8 +75,8 @@ public final class BackupCard implements TodayCard {
             "BackupCard.last={0}, as {1}."
         })
         public void show(Optional<Backups.Last> last) {
-            words.setText(last.map(l -> Bundle.BackupCard_last(l.day(), l.file()))
-                    .orElseGet(Bundle::BackupCard_never));
+            words.setText(
+                    last.map(l -> Bundle.BackupCard_last(l.day(), l.file())).orElseGet(Bundle::BackupCard_never));
             panel.revalidate();
         }
     }

@@ -41,8 +41,8 @@ final class CardColumns implements LayoutManager {
     private int arrange(Container parent, boolean place) {
         Insets insets = parent.getInsets();
         int width = Math.max(leastWidthPx, parent.getWidth() - insets.left - insets.right);
-        int columns = Math.min(
-                columns(width, leastWidthPx, gapPx, mostColumns), Math.max(1, parent.getComponentCount()));
+        int columns =
+                Math.min(columns(width, leastWidthPx, gapPx, mostColumns), Math.max(1, parent.getComponentCount()));
         int cardWidth = (width - (columns - 1) * gapPx) / columns;
         int[] bottoms = new int[columns];
         for (Component card : parent.getComponents()) {
@@ -51,11 +51,16 @@ final class CardColumns implements LayoutManager {
             int height = card.getPreferredSize().height;
             if (place) {
                 card.setBounds(
-                        insets.left + shortest * (cardWidth + gapPx), insets.top + bottoms[shortest], cardWidth, height);
+                        insets.left + shortest * (cardWidth + gapPx),
+                        insets.top + bottoms[shortest],
+                        cardWidth,
+                        height);
             }
             bottoms[shortest] += height + gapPx;
         }
-        return insets.top + insets.bottom + Math.max(0, Arrays.stream(bottoms).max().orElse(0) - gapPx);
+        return insets.top
+                + insets.bottom
+                + Math.max(0, Arrays.stream(bottoms).max().orElse(0) - gapPx);
     }
 
     private static int shortest(int[] bottoms) {

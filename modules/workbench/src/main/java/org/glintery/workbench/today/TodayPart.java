@@ -35,8 +35,8 @@ final class TodayPart implements ScreenPart<View> {
     private static final int MOST_COLUMNS = 3;
     private final Desk desk;
     private final Map<TodayCard, JComponent> made = new HashMap<>();
-    private final JPanel cards = new JPanel(
-            new CardColumns(Space.px(CARD_PX), MOST_COLUMNS, Space.px(Space.APART + Space.TIGHT)));
+    private final JPanel cards =
+            new JPanel(new CardColumns(Space.px(CARD_PX), MOST_COLUMNS, Space.px(Space.APART + Space.TIGHT)));
     private final JPanel page;
     private final JLabel date = Texts.hint("");
 
@@ -111,11 +111,13 @@ final class TodayPart implements ScreenPart<View> {
         "TodayPart.finish=Write an old finish"
     })
     private JComponent first() {
-        return new Card("", new EmptyNote(
-                Pictogram.TODAY,
-                Bundle.TodayPart_first(),
-                Bundle.TodayPart_firstText(),
-                Buttons.plain(Bundle.TodayPart_kit(), () -> Entries.newKit(desk)),
-                Buttons.plain(Bundle.TodayPart_finish(), () -> Entries.oldFinish(desk))));
+        return new Card(
+                "",
+                new EmptyNote(
+                        Pictogram.TODAY,
+                        Bundle.TodayPart_first(),
+                        Bundle.TodayPart_firstText(),
+                        Buttons.plain(Bundle.TodayPart_kit(), () -> Entries.newKit(desk)),
+                        Buttons.plain(Bundle.TodayPart_finish(), () -> Entries.oldFinish(desk))));
     }
 }

@@ -23,7 +23,8 @@ class PictureBytesTest {
 
     @Test
     void neverEnlarges() throws IOException {
-        assertThat(PictureBytes.scaled(png(40, 30), 300, 300).orThrow().getWidth()).isEqualTo(40);
+        assertThat(PictureBytes.scaled(png(40, 30), 300, 300).orThrow().getWidth())
+                .isEqualTo(40);
     }
 
     @Test
@@ -45,7 +46,8 @@ class PictureBytesTest {
     void refuses_aPictureThatBreaksOff() throws IOException {
         byte[] whole = png(200, 200);
 
-        assertThat(code(PictureBytes.scaled(java.util.Arrays.copyOf(whole, 60), 100, 100))).isEqualTo("not-a-picture");
+        assertThat(code(PictureBytes.scaled(java.util.Arrays.copyOf(whole, 60), 100, 100)))
+                .isEqualTo("not-a-picture");
     }
 
     private static String code(Result<?> result) {

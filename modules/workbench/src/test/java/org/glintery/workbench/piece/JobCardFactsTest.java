@@ -57,19 +57,48 @@ class JobCardFactsTest {
     @Test
     void tellsTheStoryInOrder_fromTheDocuments() {
         assertThat(Timeline.of(whole(), PIECE).stream().map(Timeline.Event::what))
-                .containsExactly("The kit was ordered", "First sitting", "2 sittings, the last " + day(9).words(), "Finished");
+                .containsExactly(
+                        "The kit was ordered", "First sitting", "2 sittings, the last " + day(9).words(), "Finished");
     }
 
     private static TestView whole() {
         Piece piece = new Piece(
-                "Rope-walk", Optional.of(KIT), Optional.empty(), Standing.MADE, Optional.of(day(12)), Coverage.FULL,
-                Optional.of(Shape.SQUARE), Canvas.drilled(350, 450), Optional.empty(), List.of(), Optional.empty(), "");
+                "Rope-walk",
+                Optional.of(KIT),
+                Optional.empty(),
+                Standing.MADE,
+                Optional.of(day(12)),
+                Coverage.FULL,
+                Optional.of(Shape.SQUARE),
+                Canvas.drilled(350, 450),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                "");
         Kit kit = new Kit(
-                "Harbour set", Optional.of("Quayside"), Optional.of(day(1)), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), List.of(), "");
+                "Harbour set",
+                Optional.of("Quayside"),
+                Optional.of(day(1)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                "");
         Finish finish = new Finish(
-                "Rope-walk", Optional.empty(), Optional.of(day(12)), Optional.of(4), "", "", List.of(),
-                Optional.empty(), Finish.Sealing.NOT_SAID, List.of(), List.of(), "", Set.of());
+                "Rope-walk",
+                Optional.empty(),
+                Optional.of(day(12)),
+                Optional.of(4),
+                "",
+                "",
+                List.of(),
+                Optional.empty(),
+                Finish.Sealing.NOT_SAID,
+                List.of(),
+                List.of(),
+                "",
+                Set.of());
         return new TestView(1)
                 .with(Piece.TYPE, PIECE, piece)
                 .with(Kit.TYPE, KIT, kit)
@@ -81,8 +110,15 @@ class JobCardFactsTest {
 
     private static Sitting sitting(int day) {
         return new Sitting(
-                PIECE, day(day), Optional.empty(), Optional.empty(), Optional.of(60), 0, Laid.drills(500),
-                Optional.empty(), "");
+                PIECE,
+                day(day),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(60),
+                0,
+                Laid.drills(500),
+                Optional.empty(),
+                "");
     }
 
     private static About day(int day) {

@@ -47,7 +47,8 @@ class ShelfIndexTest {
     void countsByStanding_whatTheQueryFinds() {
         ShelfIndex index = ShelfIndex.of(small(1));
 
-        assertThat(index.counts("")).containsExactly(Map.entry(Standing.SHELVED, 1), Map.entry(Standing.ON_THE_BENCH, 1));
+        assertThat(index.counts(""))
+                .containsExactly(Map.entry(Standing.SHELVED, 1), Map.entry(Standing.ON_THE_BENCH, 1));
         assertThat(index.counts("rope")).containsExactly(Map.entry(Standing.ON_THE_BENCH, 1));
         assertThat(index.find("", Optional.of(Standing.SHELVED))).hasSize(1);
     }
@@ -56,8 +57,8 @@ class ShelfIndexTest {
     void keepsRows_whoseDocumentsDidNotChange() {
         Piece rope = Piece.titled("Rope-walk", Standing.SHELVED);
         Piece crane = Piece.titled("Boatyard crane", Standing.SHELVED);
-        ShelfIndex before = ShelfIndex.of(
-                new TestView(1).with(Piece.TYPE, ROPE, rope).with(Piece.TYPE, CRANE, crane));
+        ShelfIndex before =
+                ShelfIndex.of(new TestView(1).with(Piece.TYPE, ROPE, rope).with(Piece.TYPE, CRANE, crane));
 
         ShelfIndex after = ShelfIndex.of(
                 new TestView(2)
@@ -65,7 +66,8 @@ class ShelfIndexTest {
                         .with(Piece.TYPE, CRANE, crane.with(Standing.MADE, Optional.empty())),
                 before);
 
-        assertThat(after.find("rope", Optional.empty()).get(0)).isSameAs(before.find("rope", Optional.empty()).get(0));
+        assertThat(after.find("rope", Optional.empty()).get(0))
+                .isSameAs(before.find("rope", Optional.empty()).get(0));
         assertThat(after.find("crane", Optional.empty()).get(0).standing()).isEqualTo(Standing.MADE);
     }
 
@@ -80,13 +82,16 @@ class ShelfIndexTest {
             view.with(Piece.TYPE, id, Piece.titled("Harbour " + random.nextInt(10_000), Standing.values()[i % 7]));
             List<LegendLine> lines = new ArrayList<>();
             for (int k = 0; k < 40; k++) {
-                Drill drill = Drill.of(Shape.SQUARE, 250, "own", (1 + random.nextInt(9)) + "R" + random.nextInt(99) + "-K");
-                lines.add(new LegendLine("" + k, drill, Optional.empty(), Amount.unknown(), Optional.empty(), Map.of()));
+                Drill drill =
+                        Drill.of(Shape.SQUARE, 250, "own", (1 + random.nextInt(9)) + "R" + random.nextInt(99) + "-K");
+                lines.add(
+                        new LegendLine("" + k, drill, Optional.empty(), Amount.unknown(), Optional.empty(), Map.of()));
             }
             view.with(Legend.TYPE, id, new Legend(lines));
         }
         ShelfIndex index = ShelfIndex.of(view);
-        List<String> queries = List.of("h", "ha", "har", "harbour 1", "4r", "4r2", "4r27-k", "made 7r", "zzz", "diamonds");
+        List<String> queries =
+                List.of("h", "ha", "har", "harbour 1", "4r", "4r2", "4r27-k", "made 7r", "zzz", "diamonds");
 
         long[] tookNs = new long[200];
         for (int i = 0; i < tookNs.length; i++) {
@@ -103,10 +108,24 @@ class ShelfIndexTest {
     private static TestView small(long revision) {
         Piece rope = Piece.titled("Rope-walk", Standing.ON_THE_BENCH);
         Piece round = new Piece(
-                rope.title(), rope.kit(), rope.madeAgainFrom(), rope.standing(), rope.standingSince(), rope.coverage(),
-                Optional.of(Shape.ROUND), rope.canvas(), rope.sections(), rope.pictures(), rope.keptAt(), "");
+                rope.title(),
+                rope.kit(),
+                rope.madeAgainFrom(),
+                rope.standing(),
+                rope.standingSince(),
+                rope.coverage(),
+                Optional.of(Shape.ROUND),
+                rope.canvas(),
+                rope.sections(),
+                rope.pictures(),
+                rope.keptAt(),
+                "");
         LegendLine line = new LegendLine(
-                "A", Drill.of(Shape.SQUARE, 250, "own", "4R2-K"), Optional.empty(), Amount.unknown(), Optional.empty(),
+                "A",
+                Drill.of(Shape.SQUARE, 250, "own", "4R2-K"),
+                Optional.empty(),
+                Amount.unknown(),
+                Optional.empty(),
                 Map.of());
         return new TestView(revision)
                 .with(Piece.TYPE, ROPE, round)

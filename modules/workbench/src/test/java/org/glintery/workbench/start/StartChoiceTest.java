@@ -26,7 +26,9 @@ class StartChoiceTest {
     @Test
     void asks_whenThereIsNoWorkshopYetOrAnyMore() {
         StartChoice asks = new StartChoice.AskFirst(HOME.resolve("Glintery"));
-        assertThat(StartChoice.choose(Optional.empty(), false, Optional.empty(), HOME, f -> true)).isEqualTo(asks);
-        assertThat(StartChoice.choose(Optional.empty(), false, Optional.of(LAST), HOME, f -> false)).isEqualTo(asks);
+        assertThat(StartChoice.choose(Optional.empty(), false, Optional.empty(), HOME, f -> true))
+                .isEqualTo(asks);
+        assertThat(StartChoice.choose(Optional.empty(), false, Optional.of(LAST), HOME, f -> false))
+                .isEqualTo(asks);
     }
 }

@@ -62,6 +62,14 @@ class WorkshopVerbsTest {
     }
 
     @Test
+    void makesAndRestores_intoAFolderGivenByItsPlace() {
+        assertThat(run("workshop", "new", "third").out()).isEqualTo("Made a workshop in " + home.resolve("third") + ".\n");
+        run("workshop", "backup", "copy.zip", "--workshop", "third");
+        assertThat(run("workshop", "restore", "copy.zip", "fourth").ending()).isEqualTo(Ending.DONE);
+        assertThat(run("workshop", "check", "--workshop", "fourth").ending()).isEqualTo(Ending.DONE);
+    }
+
+    @Test
     void refusesAFolderWithoutAWorkshop_whenItIsNamed() {
         CapturedRun run = run("workshop", "check", "--workshop", "nowhere", "--json");
         assertThat(run.ending()).isEqualTo(Ending.REFUSED);

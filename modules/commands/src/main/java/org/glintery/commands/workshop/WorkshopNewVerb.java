@@ -28,6 +28,7 @@ public final class WorkshopNewVerb extends WorkshopVerb {
                 "new",
                 "Make an empty workshop in a new or empty folder",
                 Made.class,
+                NEW_FOLDER,
                 Param.flag("only-the-book", "keep pieces, sittings and finishes, not the drills"),
                 Param.option("currency", "CODE", "what prices are in, such as EUR, which it is when not said"));
     }
@@ -39,7 +40,7 @@ public final class WorkshopNewVerb extends WorkshopVerb {
         if (currency.isPresent() && !isCurrency(currency.get())) {
             return VerbResult.wrongUsage("'" + currency.get() + "' is not a currency of ISO 4217, such as EUR.");
         }
-        Result<Workshop> made = call.workshops().create(call.workshopFolder());
+        Result<Workshop> made = call.workshops().create(newFolder(call));
         if (made instanceof Result.Refused<Workshop> no) {
             return VerbResult.refused(no.refusal());
         }

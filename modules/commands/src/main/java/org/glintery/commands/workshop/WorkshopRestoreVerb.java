@@ -14,15 +14,16 @@ public final class WorkshopRestoreVerb extends WorkshopVerb {
     public WorkshopRestoreVerb() {
         super(
                 "restore",
-                "Lay a backup out in a new or empty folder, the one that --workshop names",
+                "Lay a backup out in a new or empty folder",
                 Copied.class,
-                Param.positional("file", "FILE", "the backup"));
+                Param.positional("file", "FILE", "the backup"),
+                NEW_FOLDER);
     }
 
     @Override
     public VerbResult run(VerbCall call) {
         Path file = call.path(call.need("file"));
-        Path folder = call.workshopFolder();
+        Path folder = newFolder(call);
         return Copied.end(
                 call,
                 "Restored into " + folder + " from",

@@ -137,6 +137,7 @@ public final class WholeWorkshop {
     public static void assertEqual(Workshop first, Workshop second) {
         assertThat(second.view().documents().map(RawDocument::toString).toList())
                 .isEqualTo(first.view().documents().map(RawDocument::toString).toList());
+        assertThat(second.view().putOrder()).isEqualTo(first.view().putOrder());
         assertThat(movements(second)).isEqualTo(movements(first));
         assertThat(second.view().blobs()).isEqualTo(first.view().blobs());
         first.view()

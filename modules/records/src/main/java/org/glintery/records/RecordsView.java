@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
+import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.DocumentType;
 import org.glintery.api.workshop.RawDocument;
 import org.glintery.api.workshop.Stored;
@@ -65,6 +66,11 @@ final class RecordsView implements View {
     @Override
     public Stream<RawDocument> documents() {
         return state.documents().byKey().map(document -> document.raw(codec));
+    }
+
+    @Override
+    public List<DocRef> putOrder() {
+        return state.documents().byNumber().map(Document::ref).toList();
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
+import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.DocumentType;
 import org.glintery.api.workshop.RawDocument;
 import org.glintery.api.workshop.Stored;
@@ -53,6 +54,11 @@ public final class TestView implements View {
     @Override
     public Stream<RawDocument> documents() {
         return Stream.of();
+    }
+
+    @Override
+    public List<DocRef> putOrder() {
+        return List.of();
     }
 
     @Override

@@ -25,6 +25,9 @@ public interface View {
     /** Every document, also those whose owner is absent, ordered by key. */
     Stream<RawDocument> documents();
 
+    /** The keys of all documents in the order in which they were first put, whatever their kind. */
+    List<DocRef> putOrder();
+
     /** The hashes and media types of all blobs. */
     Map<String, String> blobs();
 

@@ -9,6 +9,9 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.zip.ZipException;
@@ -97,8 +100,13 @@ final class TableImport {
                 var out = new WorkshopJson(writer, codec)) {
             TableIndex index = TableIndex.read(zip);
             var tables = new TableReading(zip, index, cells);
+            List<Placed> documents = new ArrayList<>();
             for (String table : index.documentTables()) {
-                documents(table, tables, out);
+                documents(table, tables, documents);
+            }
+            documents.sort(Comparator.comparingInt(Placed::order));
+            for (Placed document : documents) {
+                out.document(document.owner(), document.type(), document.id(), document.version(), document.body());
             }
             out.beginMovements();
             if (index.has(TablesZip.MOVEMENTS)) {
@@ -122,13 +130,23 @@ final class TableImport {
         });
     }
 
-    private void documents(String table, TableReading tables, WorkshopJson out) throws IOException, NotTablesException {
+    /**
+     * A document with its place among all of the workshop.
+     *
+     * @param id as it is written: whether it is one is judged with everything else
+     */
+    private record Placed(int order, String owner, String type, String id, Json version, Json body) {}
+
+    /** A row that somebody added by hand has no place yet and comes last. */
+    private void documents(String table, TableReading tables, List<Placed> documents)
+            throws IOException, NotTablesException {
         int point = table.indexOf('.');
         String owner = Column.decoded(table.substring(0, point));
         String type = Column.decoded(table.substring(point + 1));
         tables.read(table, TablesZip.DOCUMENT_KEYS.size(), (keys, value) -> {
-            Optional<Json> version = cells.value(keys.get(1), Kind.NUMBER);
-            out.document(owner, type, keys.get(0), version.orElse(Json.Num.of(1)), value);
+            Json version = cells.value(keys.get(1), Kind.NUMBER).orElse(Json.Num.of(1));
+            int order = keys.get(2).isBlank() ? Integer.MAX_VALUE : Cells.count(keys.get(2), Kind.NUMBER);
+            documents.add(new Placed(order, owner, type, keys.get(0), version, value));
         });
     }
 

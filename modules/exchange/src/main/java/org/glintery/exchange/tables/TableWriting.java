@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.glintery.api.JsonCodec;
+import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.RawDocument;
 import org.glintery.api.workshop.View;
@@ -21,6 +23,7 @@ import org.openide.util.NbBundle.Messages;
     "tables-readme=This zip holds a whole workshop as tables. Each .csv file opens in a spreadsheet.\\n\\n"
             + "There is one table for each kind of thing, such as stash.piece.csv. Lists within things have a table of their own, "
             + "such as stash.legend.lines.csv; its first column says to which thing a row belongs, the next one at which place. "
+            + "The column order says in which order things came into the workshop, over all tables. "
             + "movements.csv holds every movement of drills in the order in which it was recorded. blobs.csv lists the pictures, "
             + "which lie in the folder pictures. columns.csv says what each column holds, so that everything can be brought back "
             + "into an empty workshop.\\n\\n"
@@ -32,6 +35,7 @@ final class TableWriting {
     private final View view;
     private final JsonCodec codec;
     private final TablesZip zip;
+    private final Map<DocRef, Integer> order = new HashMap<>();
     private long documents;
     private long movements;
 
@@ -40,6 +44,7 @@ final class TableWriting {
         this.view = view;
         this.codec = codec;
         this.zip = new TablesZip(out, new Cells(codec));
+        view.putOrder().forEach(ref -> order.put(ref, order.size() + 1));
     }
 
     /** How much was written. */
@@ -76,7 +81,10 @@ final class TableWriting {
         zip.tables(table(all.get(0)), TablesZip.DOCUMENT_KEYS, each -> {
             for (RawDocument document : all) {
                 each.take(
-                        List.of(document.ref().id().toString(), String.valueOf(document.typeVersion())),
+                        List.of(
+                                document.ref().id().toString(),
+                                String.valueOf(document.typeVersion()),
+                                String.valueOf(order.get(document.ref()))),
                         document.body());
             }
         });

@@ -20,7 +20,7 @@ final class TablesZip {
     static final String PICTURES = "pictures/";
     static final List<String> COLUMNS_HEADER = List.of("table", "column", "kind");
     static final List<String> BLOBS_HEADER = List.of("hash", "mediaType", "file", "bytes");
-    static final List<String> DOCUMENT_KEYS = List.of("document", "version");
+    static final List<String> DOCUMENT_KEYS = List.of("document", "version", "order");
     static final List<String> MOVEMENT_KEYS = List.of("sequence");
 
     private final ZipOutputStream zip;

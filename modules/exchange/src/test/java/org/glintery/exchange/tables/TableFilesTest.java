@@ -187,7 +187,7 @@ class TableFilesTest {
         WholeWorkshop.fill(first);
         out().exportTables(zip).orThrow();
         assertThat(table("stash.piece.csv"))
-                .startsWith("\uFEFFdocument,version,title,kit,")
+                .startsWith("\uFEFFdocument,version,order,title,kit,")
                 .contains(",canvas.drilledWidthMm,")
                 .contains(",pictures,");
         assertThat(table("stash.piece.pictures.csv")).startsWith("\uFEFFdocument,at,hash,mediaType,caption\r\n");
@@ -222,7 +222,7 @@ class TableFilesTest {
                                 .replace("true", "TRUE")
                                 .replace("2.5", "\"2,5\"")
                                 .replace("\r\n", "\n")
-                        + ",,,,\n";
+                        + ",,,,,\n";
             } else if (name.equals("addon.thing.names.csv")) {
                 String[] rows = text.split("\r\n");
                 text = rows[0] + "\n" + rows[2] + "\n" + rows[1] + "\n";
@@ -231,6 +231,28 @@ class TableFilesTest {
         });
         in().importTables(zip).orThrow();
         WholeWorkshop.assertEqual(first, second);
+    }
+
+    @Test
+    void keepsTheOrderInWhichThingsCame_overAllTablesAndHoweverTheirRowsWereSorted() throws IOException {
+        for (int i = 0; i < 6; i++) {
+            DocRef ref = new DocRef("addon", "kind" + i % 2, new UUID(7, 100 - i));
+            first.apply(ChangeSet.named("Put")
+                            .add(new Operation.PutRaw(new RawDocument(ref, 1, (Json.Obj) json("{'a':" + i + "}"))))
+                            .build())
+                    .orThrow();
+        }
+        List<DocRef> order = first.view().putOrder();
+        out().exportTables(zip).orThrow();
+        DocRef byHand = new DocRef("addon", "kind0", new UUID(7, 1));
+        spoil("addon.kind0.csv", text -> {
+            String[] rows = text.split("\r\n");
+            return String.join("\n", rows[0], byHand.id() + ",1,,9", rows[3], rows[1], rows[2]);
+        });
+        in().importTables(zip).orThrow();
+        assertThat(second.view().putOrder())
+                .startsWith(order.toArray(DocRef[]::new))
+                .endsWith(byHand);
     }
 
     @Test

@@ -86,6 +86,23 @@ class ArchitectureTest {
     }
 
     @Test
+    void letsTheSampleUseOnlyWhatAnOutsiderHas() throws IOException {
+        try (JarFile jar = new JarFile(Jars.SAMPLE.toFile())) {
+            JavaClasses sample = new ClassFileImporter().importJar(jar);
+            assertThat(sample.size()).as("classes of the sample").isGreaterThanOrEqualTo(6);
+            noClasses()
+                    .should()
+                    .dependOnClassesThat(resideInAnyPackage(OURS)
+                            .and(resideOutsideOfPackages(
+                                    "org.glintery.addon.sample..",
+                                    "org.glintery.api..",
+                                    "org.glintery.workbench.parts..",
+                                    "org.glintery.workbench.spi..")))
+                    .check(sample);
+        }
+    }
+
+    @Test
     void keepsScreensDatabasesAndJacksonOutOfTheApi() {
         classes()
                 .should()

@@ -51,6 +51,7 @@ record GlinteryDo(Path folder, Map<String, String> variables, List<String> prefi
         ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
         builder.environment().remove("GLINTERY_WORKSHOP");
         builder.environment().remove("GLINTERY_USERDIR");
+        builder.environment().remove("extra_clusters");
         builder.environment().remove("DISPLAY");
         builder.environment().putAll(variables);
         try {

@@ -7,11 +7,18 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The jars of our modules in the packaged application. */
+/** The jars of our modules in the packaged application, and of the sample add-on beside it. */
 final class Jars {
 
     private static final Path MODULES = GlinteryDo.HOME.resolve("glintery/modules");
     private static final String PREFIX = "org-glintery-";
+
+    /** The cluster of the sample add-on, which is built beside the application. */
+    static final Path SAMPLE_CLUSTER = Path.of("../modules/addon-sample/target/nbm/clusters/addon-sample")
+            .toAbsolutePath()
+            .normalize();
+
+    static final Path SAMPLE = SAMPLE_CLUSTER.resolve("modules/org-glintery-addon-sample.jar");
 
     private Jars() {}
 

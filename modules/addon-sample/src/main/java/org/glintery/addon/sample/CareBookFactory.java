@@ -1,0 +1,20 @@
+package org.glintery.addon.sample;
+
+import org.glintery.api.workshop.ServiceFactory;
+import org.glintery.api.workshop.Workshop;
+import org.openide.util.lookup.ServiceProvider;
+
+/** Brings the care book to every workshop. */
+@ServiceProvider(service = ServiceFactory.class)
+public final class CareBookFactory implements ServiceFactory {
+
+    @Override
+    public Class<?> service() {
+        return CareBook.class;
+    }
+
+    @Override
+    public Object create(Workshop workshop) {
+        return new CareBook();
+    }
+}

@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.Icon;
-import org.openide.util.Lookup;
+import org.glintery.workbench.found.Found;
 import org.openide.util.spi.SVGLoader;
 
 /** Paints a drawing whose black is the ink and whose red is the accent. Event thread. */
@@ -93,7 +93,7 @@ final class InkedIcon implements Icon {
     }
 
     private static void drawing(String resource, BufferedImage into) {
-        SVGLoader loader = Lookup.getDefault().lookup(SVGLoader.class);
+        SVGLoader loader = Found.maybe(SVGLoader.class).orElse(null);
         URL url = InkedIcon.class.getResource(resource);
         if (loader == null || url == null) {
             return; // outside the platform, as in a plain test, icons are blank

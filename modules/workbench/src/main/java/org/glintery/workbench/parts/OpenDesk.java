@@ -2,11 +2,10 @@ package org.glintery.workbench.parts;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.glintery.api.GlinteryException;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.Workshop.Registration;
+import org.glintery.workbench.found.Found;
 import org.glintery.workbench.spi.Desk;
-import org.openide.util.Lookup;
 
 /** The desk of the workshop that is open in the window, if one is. */
 @Stable
@@ -20,10 +19,6 @@ public interface OpenDesk {
 
     /** The one of this application. */
     static OpenDesk get() {
-        OpenDesk found = Lookup.getDefault().lookup(OpenDesk.class);
-        if (found == null) {
-            throw new GlinteryException("the workbench is not there: no OpenDesk");
-        }
-        return found;
+        return Found.one(OpenDesk.class);
     }
 }

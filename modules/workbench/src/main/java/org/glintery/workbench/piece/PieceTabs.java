@@ -6,10 +6,10 @@ import java.util.UUID;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.JTabbedPane;
+import org.glintery.workbench.found.Found;
 import org.glintery.workbench.parts.PartPane;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.PieceTab;
-import org.openide.util.Lookup;
 
 /** The tabs of a piece's page, from whichever features are there. Event thread. */
 final class PieceTabs extends JTabbedPane {
@@ -17,7 +17,7 @@ final class PieceTabs extends JTabbedPane {
     private static final Logger LOG = Logger.getLogger(PieceTabs.class.getName());
 
     PieceTabs(Desk desk, UUID piece) {
-        List<PieceTab> offered = Lookup.getDefault().lookupAll(PieceTab.class).stream()
+        List<PieceTab> offered = Found.all(PieceTab.class).stream()
                 .sorted(Comparator.comparingInt(PieceTab::position))
                 .<PieceTab>map(PieceTab.class::cast)
                 .toList();

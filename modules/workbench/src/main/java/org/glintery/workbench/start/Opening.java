@@ -10,7 +10,6 @@ import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
-import org.glintery.api.GlinteryException;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.workshop.DemoWorkshop;
@@ -20,9 +19,9 @@ import org.glintery.api.workshop.Workshops;
 import org.glintery.workbench.desk.CurrentDesk;
 import org.glintery.workbench.desk.WindowSpeech;
 import org.glintery.workbench.desk.WorkshopDesk;
+import org.glintery.workbench.found.Found;
 import org.glintery.workbench.parts.Asking;
 import org.glintery.workbench.piece.PieceWindow;
-import org.openide.util.Lookup;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.NbPreferences;
 
@@ -40,12 +39,7 @@ public final class Opening {
     private final Optional<DemoWorkshop> demo;
 
     public static Opening usual() {
-        Lookup lookup = Lookup.getDefault();
-        Workshops found = lookup.lookup(Workshops.class);
-        if (found == null) {
-            throw new GlinteryException("nothing keeps workshops: no Workshops");
-        }
-        return new Opening(found, Optional.ofNullable(lookup.lookup(DemoWorkshop.class)));
+        return new Opening(Found.one(Workshops.class), Found.maybe(DemoWorkshop.class));
     }
 
     private Opening(Workshops workshops, Optional<DemoWorkshop> demo) {

@@ -14,6 +14,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.workshop.View;
+import org.glintery.workbench.found.Found;
 import org.glintery.workbench.parts.Buttons;
 import org.glintery.workbench.parts.Card;
 import org.glintery.workbench.parts.EmptyNote;
@@ -25,7 +26,6 @@ import org.glintery.workbench.shelves.Entries;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.ScreenPart;
 import org.glintery.workbench.spi.TodayCard;
-import org.openide.util.Lookup;
 import org.openide.util.NbBundle.Messages;
 
 /** Today's cards, those that have something to say, side by side as room allows. */
@@ -81,7 +81,7 @@ final class TodayPart implements ScreenPart<View> {
 
     private List<TodayCard> offered(View view) {
         List<TodayCard> offered = new ArrayList<>();
-        for (TodayCard card : Lookup.getDefault().lookupAll(TodayCard.class)) {
+        for (TodayCard card : Found.all(TodayCard.class)) {
             try {
                 if (card.offered(view)) {
                     offered.add(card);

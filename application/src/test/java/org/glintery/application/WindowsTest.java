@@ -27,12 +27,29 @@ class WindowsTest {
 
     @Test
     void showsTheDemoInEveryWindow_inLightAndDark() throws Exception {
-        run("screenshots", 16, List.of());
+        run("screenshots", 16, demo());
     }
 
     @Test
     void showsTheDemoInEveryWindow_atTwiceTheSize() throws Exception {
-        run("screenshots/200-percent", 16, List.of("-J-Dsun.java2d.uiScale=2"));
+        List<String> large = new ArrayList<>(demo());
+        large.add("-J-Dsun.java2d.uiScale=2");
+        run("screenshots/200-percent", 16, large);
+    }
+
+    @Test
+    void showsAFirstStart_anEmptyWorkshopAndOneOf400Pieces() throws Exception {
+        run(
+                "screenshots/first-use",
+                10,
+                List.of(
+                        "-J-Dglintery.selftest.what=first-use",
+                        "-J-Dglintery.selftest.new=" + scratch.resolve("First"),
+                        "-J-Duser.home=" + scratch));
+    }
+
+    private List<String> demo() {
+        return List.of("-J-Dglintery.workshop=" + scratch.resolve("Ferry-town"), "-J-Dglintery.demo=true");
     }
 
     private void run(String shots, int leastShots, List<String> more) throws Exception {
@@ -50,9 +67,7 @@ class WindowsTest {
                 "-J-XX:TieredStopAtLevel=1",
                 "-J-XX:+UseSerialGC",
                 "-J-Dglintery.selftest=" + TARGET,
-                "-J-Dglintery.selftest.name=" + shots,
-                "-J-Dglintery.workshop=" + scratch.resolve("Ferry-town"),
-                "-J-Dglintery.demo=true"));
+                "-J-Dglintery.selftest.name=" + shots));
         command.addAll(more);
         Path results = TARGET.resolve("results.xml");
         Files.deleteIfExists(results);

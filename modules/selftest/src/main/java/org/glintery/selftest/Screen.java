@@ -80,11 +80,15 @@ final class Screen {
 
     /** Paints the main window into a PNG file and gives how many colours it shows. */
     static int shoot(Path folder, String name) throws IOException {
+        return shoot((RootPaneContainer) WindowManager.getDefault().getMainWindow(), folder, name);
+    }
+
+    /** Paints a window or a dialog into a PNG file and gives how many colours it shows. */
+    static int shoot(RootPaneContainer shown, Path folder, String name) throws IOException {
         settle();
         BufferedImage image = onEventThread(() -> {
             // the pane, not the frame: a printed frame gets a border that no window manager shows
-            JRootPane window = SwingUtilities.getRootPane(
-                    ((RootPaneContainer) WindowManager.getDefault().getMainWindow()).getContentPane());
+            JRootPane window = SwingUtilities.getRootPane(shown.getContentPane());
             double scale =
                     window.getGraphicsConfiguration().getDefaultTransform().getScaleX();
             BufferedImage shot = new BufferedImage(

@@ -3,6 +3,8 @@ package org.glintery.selftest;
 import static org.junit.platform.engine.discovery.DiscoverySelectors.selectClass;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.junit.platform.launcher.core.LauncherDiscoveryRequestBuilder;
@@ -16,6 +18,8 @@ import org.openide.windows.WindowManager;
 public final class SelfTestRun implements Runnable {
     private static final Logger LOG = Logger.getLogger(SelfTestRun.class.getName());
     private static final String FOLDER = "glintery.selftest";
+    private static final Map<String, List<Class<?>>> TESTS =
+            Map.of("demo", List.of(WindowsTest.class, DialogsTest.class), "first-use", List.of(FirstUseTest.class));
 
     @Override
     public void run() {
@@ -28,6 +32,11 @@ public final class SelfTestRun implements Runnable {
         return Path.of(System.getProperty(FOLDER));
     }
 
+    /** Where screenshots go. */
+    static Path shots() {
+        return folder().resolve(System.getProperty("glintery.selftest.name", "screenshots"));
+    }
+
     private static void tests() {
         int code = 1;
         try {
@@ -37,7 +46,9 @@ public final class SelfTestRun implements Runnable {
             LauncherFactory.create()
                     .execute(
                             LauncherDiscoveryRequestBuilder.request()
-                                    .selectors(selectClass(WindowsTest.class))
+                                    .selectors(TESTS.get(System.getProperty("glintery.selftest.what", "demo")).stream()
+                                            .map(test -> selectClass(test))
+                                            .toList())
                                     .build(),
                             results);
             code = results.allPassed() ? 0 : 1;

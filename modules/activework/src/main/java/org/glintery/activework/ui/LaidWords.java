@@ -1,12 +1,13 @@
 package org.glintery.activework.ui;
 
-import java.text.NumberFormat;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.glintery.api.activework.Laid;
 import org.glintery.api.activework.Progress;
+import org.glintery.api.ledger.Balance;
 import org.openide.util.NbBundle.Messages;
 
 /** What was laid, in words. Pure; any thread. */
@@ -83,9 +84,11 @@ final class LaidWords {
                 : Bundle.LaidWords_hours(String.valueOf(minutes / 60), String.valueOf(minutes % 60));
     }
 
+    /** Whole numbers grouped as everywhere on the screens; of others a tenth at the most. */
     private static String number(Number number) {
-        NumberFormat format = NumberFormat.getNumberInstance();
-        format.setMaximumFractionDigits(1);
-        return format.format(number);
+        double value = number.doubleValue();
+        return value == Math.rint(value)
+                ? new Balance(number.longValue(), 0, 0).words()
+                : String.format(Locale.ROOT, "%.1f", value);
     }
 }

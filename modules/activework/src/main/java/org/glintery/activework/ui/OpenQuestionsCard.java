@@ -1,15 +1,10 @@
 package org.glintery.activework.ui;
 
-import java.util.List;
-import java.util.UUID;
-import javax.swing.JComponent;
-import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.glintery.api.activework.ActiveWork;
-import org.glintery.api.stash.Piece;
-import org.glintery.api.workshop.View;
-import org.glintery.workbench.parts.Buttons;
-import org.glintery.workbench.parts.Space;
+import org.glintery.api.activework.Question;
+import org.glintery.api.workshop.Stored;
+import org.glintery.workbench.parts.PieceFace;
+import org.glintery.workbench.parts.PieceLinesPart;
 import org.glintery.workbench.parts.Texts;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.ScreenPart;
@@ -22,6 +17,7 @@ import org.openide.util.lookup.ServiceProvider;
 public final class OpenQuestionsCard implements TodayCard {
 
     private static final int POSITION = 300;
+    private static final int SHOWN = 5;
 
     @Override
     @Messages("OpenQuestionsCard.title=Open questions")
@@ -34,69 +30,27 @@ public final class OpenQuestionsCard implements TodayCard {
         return POSITION;
     }
 
+    private record Line(PieceFace face, Question question) {}
+
     @Override
+    @Messages("OpenQuestionsCard.none=No doubt waits for an answer.")
     public ScreenPart<?> create(Desk desk) {
-        return new Part(desk);
+        ActiveWork bench = BenchOfDesk.of(desk);
+        return new PieceLinesPart<>(
+                desk,
+                view -> bench.openQuestions(view).stream()
+                        .map(Stored::value)
+                        .map(question -> new Line(PieceFace.of(view, question.piece()), question))
+                        .toList(),
+                OpenQuestionsCard::line,
+                Bundle.OpenQuestionsCard_none(),
+                SHOWN);
     }
 
-    private record Line(UUID piece, String title, String text, boolean settleFirst) {}
-
-    private static final class Part implements ScreenPart<List<Line>> {
-
-        private static final int SHOWN = 6;
-
-        private final Desk desk;
-        private final ActiveWork bench;
-        private final JPanel panel =
-                new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.TIGHT, "[grow, fill]"));
-
-        Part(Desk desk) {
-            this.desk = desk;
-            this.bench = BenchOfDesk.of(desk);
-            panel.setOpaque(false);
-        }
-
-        @Override
-        public List<Line> prepare(View view) {
-            return bench.openQuestions(view).stream()
-                    .map(question -> new Line(
-                            question.value().piece(),
-                            view.find(Piece.TYPE, question.value().piece())
-                                    .map(piece -> piece.value().title())
-                                    .orElse(""),
-                            question.value().text(),
-                            question.value().settleFirst()))
-                    .toList();
-        }
-
-        @Override
-        public JComponent component() {
-            return panel;
-        }
-
-        @Override
-        @Messages({
-            "OpenQuestionsCard.none=No doubt waits for an answer.",
-            "# {0} - question",
-            "OpenQuestionsCard.first={0} (before sealing, trimming or framing)",
-            "# {0} - how many",
-            "OpenQuestionsCard.more=and {0} more"
-        })
-        public void show(List<Line> lines) {
-            panel.removeAll();
-            if (lines.isEmpty()) {
-                panel.add(Texts.wrappedHint(Bundle.OpenQuestionsCard_none()), "wmin 0");
-            }
-            lines.stream().limit(SHOWN).forEach(line -> {
-                panel.add(Buttons.link(line.title(), () -> desk.openPiece(line.piece())), "growx 0, wmin 0");
-                String text = line.settleFirst() ? Bundle.OpenQuestionsCard_first(line.text()) : line.text();
-                panel.add(Texts.body(text), "wmin 0, gapbottom " + Space.TIGHT);
-            });
-            if (lines.size() > SHOWN) {
-                panel.add(Texts.hint(Bundle.OpenQuestionsCard_more(String.valueOf(lines.size() - SHOWN))));
-            }
-            panel.revalidate();
-            panel.repaint();
-        }
+    @Messages({"# {0} - question", "OpenQuestionsCard.first={0} (before sealing, trimming or framing)"})
+    private static PieceLinesPart.Line line(Line line) {
+        String text = line.question().text();
+        return PieceLinesPart.line(
+                line.face(), Texts.body(line.question().settleFirst() ? Bundle.OpenQuestionsCard_first(text) : text));
     }
 }

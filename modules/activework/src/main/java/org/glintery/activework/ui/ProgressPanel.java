@@ -6,6 +6,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.activework.Forecast;
 import org.glintery.api.activework.Progress;
+import org.glintery.workbench.parts.FlowRows;
 import org.glintery.workbench.parts.HowWeKnow;
 import org.glintery.workbench.parts.InkedBar;
 import org.glintery.workbench.parts.Space;
@@ -24,12 +25,11 @@ final class ProgressPanel extends JPanel {
     private final HowWeKnow how = new HowWeKnow("");
 
     ProgressPanel() {
-        super(new MigLayout("insets 0, fillx, wrap 2, hidemode 3, gapy " + Space.NEAR, "[grow, fill][]"));
+        super(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy " + Space.TIGHT, "[grow, fill]"));
         setOpaque(false);
         add(bar, "wmin 80");
-        add(laid);
+        add(FlowRows.growing(laid, how), "wmin 0");
         add(forecast, "wmin 0");
-        add(how);
     }
 
     @Messages({

@@ -3,10 +3,10 @@ package org.glintery.workbench.menu;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Optional;
 import java.util.prefs.Preferences;
 import org.glintery.api.Result;
+import org.glintery.api.time.About;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.workbench.spi.Desk;
@@ -29,8 +29,8 @@ public final class Backups {
         if (when.isEmpty()) {
             return Optional.empty();
         }
-        String day = LocalDateTime.parse(when)
-                .format(DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT));
+        LocalDateTime at = LocalDateTime.parse(when);
+        String day = About.on(at.toLocalDate()).words() + ", " + at.format(DateTimeFormatter.ofPattern("HH:mm"));
         return Optional.of(new Last(day, node.get("file", "")));
     }
 

@@ -16,7 +16,7 @@ import org.openide.util.NbBundle.Messages;
 @ActionRegistration(displayName = "#DarkAction.name", lazy = false)
 @ActionReferences({
     @ActionReference(path = "Menu/View", position = 600, separatorBefore = 590),
-    @ActionReference(path = "Toolbars/Glintery", position = 500),
+    @ActionReference(path = "Toolbars/Glintery", position = 900),
     @ActionReference(path = "Shortcuts", name = "D-L")
 })
 @Messages("DarkAction.name=Light or dark")

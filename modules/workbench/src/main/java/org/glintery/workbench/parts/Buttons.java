@@ -1,7 +1,6 @@
 package org.glintery.workbench.parts;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.Cursor;
 import javax.swing.Icon;
 import javax.swing.JButton;
 import org.glintery.api.Stable;
@@ -30,9 +29,7 @@ public final class Buttons {
 
     /** Looks like a link: for what is beside the way. */
     public static JButton link(String text, Runnable action) {
-        JButton button = acting(Texts.styled(new JButton(text), "link"), action);
-        button.setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
-        return button;
+        return acting(Texts.styled(new LinkButton(text), "link"), action);
     }
 
     /** Only an icon; the name is its tooltip and is read aloud. */

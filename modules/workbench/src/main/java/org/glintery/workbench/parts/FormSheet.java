@@ -5,26 +5,34 @@ import java.awt.Container;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JSpinner;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.Stable;
 
-/** A form: each label over its field, hints under it, generous room between. Event thread. */
+/**
+ * A form: each label over its field, hints under it, generous room between. Fields stand side by side where there is
+ * room, else below each other. Event thread.
+ */
 @Stable
 public final class FormSheet extends JPanel {
     private static final long serialVersionUID = 1L;
-    private final int columns;
+    private static final int LEAST_COLUMN_PX = 190;
+    private static final String ONE = "wmin 0, growx, top";
+    private static final String WHOLE = "span, wmin 0, growx, top, newline";
+    private final int mostColumns;
+    private int columns;
 
     /** One field to a line. */
     public FormSheet() {
         this(1);
     }
 
-    /** @param columns fields side by side; {@link #wide} takes a whole line */
+    /** @param columns fields side by side at the most; {@link #wide} takes a whole line */
     public FormSheet(int columns) {
-        super(new MigLayout(
-                "insets 0, fillx, wrap " + columns + ", gapx " + Space.SECTION + ", gapy " + Space.APART,
-                "[grow, fill, sg]"));
+        super(layout(columns));
+        this.mostColumns = columns;
         this.columns = columns;
         setOpaque(false);
     }
@@ -35,25 +43,53 @@ public final class FormSheet extends JPanel {
 
     /** @param hint may be blank */
     public FormSheet field(String label, JComponent field, String hint) {
-        add(labelled(label, field, hint), "wmin 0, growx, top");
+        add(labelled(label, field, hint), ONE);
         return this;
     }
 
     /** A field over the whole width. */
     public FormSheet wide(String label, JComponent field, String hint) {
-        add(labelled(label, field, hint), "span " + columns + ", wmin 0, growx, top, newline");
+        add(labelled(label, field, hint), WHOLE);
         return this;
     }
 
     /** Anything over the whole width: a heading, a caution, a row of buttons. */
     public FormSheet whole(JComponent component) {
-        add(component, "span " + columns + ", wmin 0, growx, newline");
+        add(component, WHOLE);
         return this;
     }
 
     public FormSheet section(String heading) {
-        add(new SectionHeading(heading), "span " + columns + ", growx, newline, gaptop " + Space.NEAR);
+        add(new SectionHeading(heading), WHOLE + ", gaptop " + Space.NEAR);
         return this;
+    }
+
+    private static MigLayout layout(int columns) {
+        return new MigLayout(
+                "insets 0, fillx, hidemode 3, wrap " + columns + ", gapx " + Space.SECTION + ", gapy " + Space.APART,
+                "[grow, fill, sg]".repeat(columns));
+    }
+
+    /** Gives up columns that would be too narrow to type in. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        super.setBounds(x, y, width, height);
+        int room = (width + Space.px(Space.SECTION)) / Space.px(LEAST_COLUMN_PX + Space.SECTION);
+        int fit = Math.max(1, Math.min(mostColumns, room));
+        if (width > 0 && fit != columns) {
+            columns = fit;
+            SwingUtilities.invokeLater(this::arrangeAnew);
+        }
+    }
+
+    private void arrangeAnew() {
+        MigLayout old = (MigLayout) getLayout();
+        MigLayout now = layout(columns);
+        for (Component one : getComponents()) {
+            now.addLayoutComponent(one, old.getComponentConstraints(one));
+        }
+        setLayout(now);
+        revalidate();
     }
 
     private static JPanel labelled(String text, JComponent field, String hint) {
@@ -79,6 +115,9 @@ public final class FormSheet extends JPanel {
     private static Component typedInto(Component field) {
         if (field instanceof AboutField about) {
             return about.field();
+        }
+        if (field instanceof JSpinner spinner && spinner.getEditor() instanceof JSpinner.DefaultEditor editor) {
+            return editor.getTextField();
         }
         if (field instanceof Container container && !(field instanceof JTextComponent)) {
             for (Component child : container.getComponents()) {

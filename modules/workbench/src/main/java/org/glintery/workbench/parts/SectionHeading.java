@@ -14,14 +14,11 @@ public final class SectionHeading extends JPanel {
     private final JLabel heading;
 
     public SectionHeading(String text, JComponent... atTheRight) {
-        super(new MigLayout("insets 0, fillx, gap " + Space.NEAR, "[grow]", "[]" + Space.TIGHT + "[]"));
+        super(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.TIGHT, "[grow, fill]"));
         setOpaque(false);
         heading = Texts.heading(text);
-        add(heading, "growx, split " + (1 + atTheRight.length));
-        for (JComponent one : atTheRight) {
-            add(one);
-        }
-        add(new JSeparator(), "newline, growx");
+        add(FlowRows.growing(heading, atTheRight), "wmin 0");
+        add(new JSeparator());
     }
 
     public void setText(String text) {

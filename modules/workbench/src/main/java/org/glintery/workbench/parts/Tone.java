@@ -21,7 +21,7 @@ public enum Tone {
     /** Hairlines inside a sheet. */
     LINE("line", 0xe2dac9),
     /** Outlines of what can be used. */
-    EDGE("edge", 0xbcb3a1),
+    EDGE("edge", 0x8f8672),
     ACCENT("accent", 0x1d6a73),
     ON_ACCENT("onAccent", 0xffffff),
     ACCENT_SOFT("accentSoft", 0xdcebe9),

@@ -1,9 +1,12 @@
 package org.glintery.workbench.today;
 
+import java.time.LocalDate;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
@@ -13,6 +16,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.stash.Piece;
+import org.glintery.api.time.About;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.found.Found;
 import org.glintery.workbench.parts.Buttons;
@@ -63,8 +67,7 @@ final class TodayPart implements ScreenPart<View> {
 
     @Override
     public void show(View view) {
-        date.setText(java.time.LocalDate.now(desk.clock())
-                .format(java.time.format.DateTimeFormatter.ofLocalizedDate(java.time.format.FormatStyle.FULL)));
+        date.setText(today(LocalDate.now(desk.clock())));
         List<JComponent> wanted = new ArrayList<>();
         if (view.all(Piece.TYPE).isEmpty()) {
             wanted.add(first());
@@ -77,6 +80,13 @@ final class TodayPart implements ScreenPart<View> {
             cards.revalidate();
             cards.repaint();
         }
+    }
+
+    /** "Wednesday, 25 November 2026"; in English, as dates are everywhere on the screens. */
+    @Messages({"# {0} - day of the week", "# {1} - date", "TodayPart.date={0}, {1}"})
+    private static String today(LocalDate day) {
+        String name = day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        return Bundle.TodayPart_date(name, About.on(day).words());
     }
 
     private List<TodayCard> offered(View view) {

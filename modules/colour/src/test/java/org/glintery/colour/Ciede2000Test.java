@@ -40,6 +40,33 @@ class Ciede2000Test {
         }
     }
 
+    @Test
+    void agreesWithTheFormulaInAngles_forRandomAndForNearlyOppositeHues() {
+        long seed = 12;
+        Random random = new Random(seed);
+        for (int i = 0; i < 300_000; i++) {
+            Lab one = anywhere(random);
+            Lab other = i % 3 == 0 ? nearlyOpposite(one, random) : anywhere(random);
+            assertThat(Ciede2000.difference(one, other))
+                    .as("seed %d, %s %s", seed, one, other)
+                    .isCloseTo(AngularCiede2000.difference(one, other), within(1e-7));
+        }
+    }
+
+    private static Lab anywhere(Random random) {
+        return new Lab(100 * random.nextDouble(), 250 * random.nextDouble() - 125, 250 * random.nextDouble() - 125);
+    }
+
+    /** Exactly opposite hues are left out: there the formula jumps, and rounding says to which side. */
+    private static Lab nearlyOpposite(Lab colour, Random random) {
+        double share = -random.nextDouble();
+        double turn = (random.nextBoolean() ? 1 : -1) * Math.pow(10, -5 * random.nextDouble());
+        return new Lab(
+                100 * random.nextDouble(),
+                share * (colour.a() - turn * colour.b()),
+                share * (colour.b() + turn * colour.a()));
+    }
+
     private static Lab lab(String[] row, int at) {
         return new Lab(Double.parseDouble(row[at]), Double.parseDouble(row[at + 1]), Double.parseDouble(row[at + 2]));
     }

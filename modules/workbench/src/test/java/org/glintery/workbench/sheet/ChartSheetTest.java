@@ -101,7 +101,7 @@ class ChartSheetTest {
         int untouched = 0;
         int[] rgb = SampleSheets.rgb(looks);
         for (int cell = 0; cell < cells.count(); cell++) {
-            int seen = image.getRGB(24 + cell % 40 * 10 + 5, 24 + cell / 40 * 10 + 7) & 0xFFFFFF;
+            int seen = image.getRGB(24 + cell % 40 * 10 + 5, 24 + cell / 40 * 10 + 5) & 0xFFFFFF;
             int line = cells.line(cell);
             if (line >= 0 && near(seen, rgb[line])) {
                 untouched++;

@@ -2,6 +2,7 @@ package org.glintery.framing;
 
 import java.util.UUID;
 import org.glintery.api.Result;
+import org.glintery.api.framing.FrameDepth;
 import org.glintery.api.framing.FrameFigures;
 import org.glintery.api.framing.FramePlan;
 import org.glintery.api.framing.Framing;
@@ -21,5 +22,10 @@ public final class ComputedFraming implements Framing {
         return PlanCheck.of(view, plan)
                 .then(checked -> Artwork.of(view, piece, checked))
                 .then(artwork -> new RailFigures(artwork, plan).figures());
+    }
+
+    @Override
+    public FrameDepth depth(View view, UUID piece, FramePlan plan) {
+        return RebateSum.of(view, piece, plan);
     }
 }

@@ -15,4 +15,7 @@ public interface Framing {
 
     /** The sums; refused with {@code no-size} or {@code no-moulding} when a number is missing. */
     Result<FrameFigures> figures(View view, UUID piece, FramePlan plan);
+
+    /** What the rebate has to take, by the tallest drill of the piece. */
+    FrameDepth depth(View view, UUID piece, FramePlan plan);
 }

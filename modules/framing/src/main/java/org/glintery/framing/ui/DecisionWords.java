@@ -15,7 +15,7 @@ final class DecisionWords {
         "DecisionWords.framed=In a frame",
         "DecisionWords.stretched=Stretched on bars",
         "DecisionWords.onBoard=On a board",
-        "DecisionWords.hanger=Between two laths",
+        "DecisionWords.hanger=Between laths",
         "DecisionWords.sleeve=In a sleeve"
     })
     static String of(Decision decision) {

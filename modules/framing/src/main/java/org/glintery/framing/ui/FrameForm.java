@@ -54,6 +54,9 @@ final class FrameForm extends JPanel {
     private final transient TextEdit livesAt;
     private final transient TextEdit notes;
     private final FormSheet mouldingSheet;
+    private final FormSheet cutSheet;
+    private transient List<String> settleFirst = List.of();
+    private Decision decided = Decision.NOT_DECIDED;
 
     @Messages({
         "FrameForm.decision=How it will hang",
@@ -90,11 +93,7 @@ final class FrameForm extends JPanel {
         kerf = length(kerfField, (copy, mm) -> copy.kerfMm = mm);
         livesAt = text(livesAtField, (copy, text) -> copy.livesAt = text);
         notes = text(notesField, (copy, text) -> copy.notes = text);
-        decision = new ChoiceBox<>(
-                Decision.class,
-                List.of(Decision.values()),
-                DecisionWords::of,
-                chosen -> desk.change(edits.decide(chosen)));
+        decision = new ChoiceBox<>(Decision.class, List.of(Decision.values()), DecisionWords::of, this::decide);
         glazing = new ChoiceBox<>(
                 Glazing.class,
                 List.of(Glazing.values()),
@@ -105,13 +104,14 @@ final class FrameForm extends JPanel {
                 List.of(),
                 PlaceChoice::name,
                 chosen -> desk.change(edits.set(copy -> copy.place = chosen.place())));
-        add(new FormSheet(2)
-                .field(Bundle.FrameForm_decision(), decision)
-                .field(Bundle.FrameForm_glazing(), glazing)
-                .field(Bundle.FrameForm_livesAt(), livesAtField)
-                .field(Bundle.FrameForm_place(), place)
-                .field(Bundle.FrameForm_width(), widthField, Bundle.FrameForm_sizeHint())
-                .field(Bundle.FrameForm_height(), heightField, Bundle.FrameForm_sizeHint()));
+        add(
+                new FormSheet(2)
+                        .field(Bundle.FrameForm_decision(), decision)
+                        .field(Bundle.FrameForm_place(), place)
+                        .wide(Bundle.FrameForm_livesAt(), livesAtField, "")
+                        .field(Bundle.FrameForm_width(), widthField, Bundle.FrameForm_sizeHint())
+                        .field(Bundle.FrameForm_height(), heightField, Bundle.FrameForm_sizeHint()),
+                "wmin 0");
         mouldingSheet = new FormSheet(2)
                 .section(Bundle.FrameForm_moulding())
                 .wide(Bundle.FrameForm_name(), nameField, "")
@@ -119,11 +119,18 @@ final class FrameForm extends JPanel {
                 .field(Bundle.FrameForm_lip(), lipField)
                 .field(Bundle.FrameForm_rebate(), rebateField)
                 .field(Bundle.FrameForm_allowance(), allowanceField, Bundle.FrameForm_allowanceHint());
-        add(mouldingSheet);
-        add(new FormSheet(2).field(Bundle.FrameForm_kerf(), kerfField).field(Bundle.FrameForm_notes(), notesField));
+        add(mouldingSheet, "wmin 0");
+        cutSheet =
+                new FormSheet(2).field(Bundle.FrameForm_kerf(), kerfField).field(Bundle.FrameForm_glazing(), glazing);
+        add(cutSheet, "wmin 0");
+        add(new FormSheet().field(Bundle.FrameForm_notes(), notesField), "wmin 0");
     }
 
-    void show(FramePlan plan, List<Stored<KeepingPlace>> places) {
+    void show(FramePage page) {
+        FramePlan plan = page.plan();
+        List<Stored<KeepingPlace>> places = page.places();
+        decided = plan.decision();
+        settleFirst = page.settleFirst();
         decision.show(plan.decision());
         glazing.show(plan.glazing());
         List<PlaceChoice> choices = new ArrayList<>();
@@ -146,9 +153,18 @@ final class FrameForm extends JPanel {
         kerf.show(Millimetres.words(plan.kerfMm()));
         livesAt.show(plan.livesAt());
         notes.show(plan.notes());
-        mouldingSheet.setVisible(
-                plan.decision() == Decision.FRAMED || plan.moulding().isPresent());
+        boolean framed = plan.decision() == Decision.FRAMED || plan.moulding().isPresent();
+        mouldingSheet.setVisible(framed);
+        cutSheet.setVisible(framed || plan.decision() == Decision.STRETCHED || plan.decision() == Decision.HANGER);
         revalidate();
+    }
+
+    private void decide(Decision chosen) {
+        switch (OneWayStep.answer(chosen, settleFirst)) {
+            case GO -> desk.change(edits.decide(chosen));
+            case LEAVE_WHOLE -> desk.change(edits.decide(Decision.NOT_FRAMED));
+            case NOT_NOW -> decision.show(decided);
+        }
     }
 
     private static void setFace(PlanCopy copy, Optional<Double> mm) {

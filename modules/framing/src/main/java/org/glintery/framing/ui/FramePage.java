@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Result;
+import org.glintery.api.framing.FrameDepth;
 import org.glintery.api.framing.FrameFigures;
 import org.glintery.api.framing.FramePlan;
 import org.glintery.api.framing.FramePlan.Decision;
@@ -21,12 +22,14 @@ import org.glintery.framing.OneWayQuestions;
  *
  * @param drilled the drilled area, for the hint of what is taken when no artwork is told
  * @param figures absent while a number is missing; {@code missing} then says which
+ * @param depth what the rebate has to take
  * @param settleFirst open questions that have to be settled before a one-way step
  */
 record FramePage(
         FramePlan plan,
         Canvas drilled,
         Optional<FrameFigures> figures,
+        FrameDepth depth,
         String missing,
         Optional<Hanging> hanging,
         List<String> settleFirst,
@@ -39,15 +42,20 @@ record FramePage(
         Optional<FrameFigures> figures =
                 result instanceof Result.Ok<FrameFigures> ok ? Optional.of(ok.value()) : Optional.empty();
         Optional<Picture> picture = piece.flatMap(p -> p.pictures().stream().findFirst());
-        List<String> questions = OneWayQuestions.isOneWay(plan.decision()) ? OneWayQuestions.of(view, id) : List.of();
         return new FramePage(
                 plan,
                 piece.map(Piece::canvas).orElse(Canvas.NOT_SAID),
                 figures,
+                framing.depth(view, id, plan),
                 result instanceof Result.Refused<FrameFigures> no ? no.refusal().text() : "",
                 figures.or(() -> asItIs(view, framing, id, plan)).map(f -> Hanging.of(plan, f, picture)),
-                questions,
+                OneWayQuestions.of(view, id),
                 view.all(KeepingPlace.TYPE));
+    }
+
+    /** The questions to settle before what is decided now; none while that can be taken back. */
+    List<String> settleNow() {
+        return OneWayQuestions.isOneWay(plan.decision()) ? settleFirst : List.of();
     }
 
     /** What is drawn while the frame lacks a number: the artwork alone. */

@@ -4,9 +4,11 @@ import java.util.UUID;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.glintery.api.framing.FrameFigures;
 import org.glintery.api.framing.FramePlan.Decision;
 import org.glintery.api.framing.Framing;
 import org.glintery.api.workshop.View;
+import org.glintery.workbench.parts.BesideOrBelow;
 import org.glintery.workbench.parts.HowWeKnow;
 import org.glintery.workbench.parts.PageScroll;
 import org.glintery.workbench.parts.Space;
@@ -20,6 +22,7 @@ import org.openide.util.NbBundle.Messages;
 final class FramePart implements ScreenPart<FramePage> {
 
     private static final int DRAWING_PX = 340;
+    private static final int FORM_PX = 300;
 
     private final UUID piece;
     private final Framing framing;
@@ -35,12 +38,6 @@ final class FramePart implements ScreenPart<FramePage> {
         this.framing = FramingOfDesk.of(desk);
         form = new FrameForm(desk, new PlanEdits(framing, piece, desk.clock()));
         drawing = new HangingDrawing(desk);
-        JPanel column = new JPanel(new MigLayout(
-                "insets " + Space.SECTION + ", fillx, wrap 2, hidemode 3, gapx " + Space.SECTION + ", gapy "
-                        + Space.APART,
-                "[grow, fill, 0:pref:" + Space.px(Space.READING_WIDTH) + "][" + Space.px(DRAWING_PX)
-                        + ":pref:, grow, fill]"));
-        column.setOpaque(false);
         JPanel seen =
                 new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy " + Space.NEAR, "[grow, fill]"));
         seen.setOpaque(false);
@@ -48,9 +45,9 @@ final class FramePart implements ScreenPart<FramePage> {
         seen.add(figures, "wmin 0");
         seen.add(how);
         seen.add(caution, "wmin 0");
-        column.add(form, "top, wmin 0");
-        column.add(seen, "top, wmin 0");
-        page = new PageScroll(column);
+        BesideOrBelow both = new BesideOrBelow(form, FORM_PX, seen, DRAWING_PX);
+        both.setBorder(Space.around(Space.SECTION));
+        page = new PageScroll(both);
     }
 
     @Override
@@ -71,7 +68,7 @@ final class FramePart implements ScreenPart<FramePage> {
         "FramePart.undecided=Nothing is decided yet. The Framing bench shows ways for it to hang side by side."
     })
     public void show(FramePage shown) {
-        form.show(shown.plan(), shown.places());
+        form.show(shown);
         drawing.show(shown.hanging());
         drawing.setVisible(shown.hanging().isPresent());
         Decision decision = shown.plan().decision();
@@ -79,15 +76,27 @@ final class FramePart implements ScreenPart<FramePage> {
                 switch (decision) {
                     case NOT_FRAMED -> Bundle.FramePart_notFramed();
                     case NOT_DECIDED -> Bundle.FramePart_undecided();
-                    default ->
-                        shown.figures().map(f -> FigureWords.of(decision, f)).orElse(shown.missing());
+                    default -> shown.figures().map(f -> words(shown, f)).orElse(shown.missing());
                 });
-        how.setFigures(shown.figures().map(FigureWords::howWeKnow).orElse(""));
-        String first = shown.settleFirst().isEmpty()
-                ? ""
-                : Bundle.FramePart_settle(String.join(" ", shown.settleFirst())) + " ";
+        how.setFigures(shown.figures().map(f -> howWeKnow(shown, f)).orElse(""));
+        String first =
+                shown.settleNow().isEmpty() ? "" : Bundle.FramePart_settle(String.join(" ", shown.settleNow())) + " ";
         caution.show(first + DecisionWords.caution(decision));
         page.revalidate();
         page.repaint();
+    }
+
+    private static String words(FramePage shown, FrameFigures figures) {
+        String words = FigureWords.of(shown.plan().decision(), figures);
+        return isFramed(shown) ? words + "\n" + FigureWords.of(shown.depth()) : words;
+    }
+
+    private static String howWeKnow(FramePage shown, FrameFigures figures) {
+        String words = FigureWords.howWeKnow(figures);
+        return isFramed(shown) ? words + " " + FigureWords.howWeKnow(shown.depth()) : words;
+    }
+
+    private static boolean isFramed(FramePage shown) {
+        return shown.plan().decision() == Decision.FRAMED;
     }
 }

@@ -1,9 +1,10 @@
 package org.glintery.framing.ui;
 
-import java.util.Comparator;
+import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -12,10 +13,9 @@ import org.glintery.api.Result;
 import org.glintery.api.framing.FramePlan.Decision;
 import org.glintery.api.framing.Framing;
 import org.glintery.api.framing.Moulding;
-import org.glintery.api.stash.Piece;
-import org.glintery.api.stash.Standing;
-import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.Columns;
 import org.glintery.workbench.parts.EmptyNote;
 import org.glintery.workbench.parts.FormSheet;
 import org.glintery.workbench.parts.Pictogram;
@@ -28,25 +28,23 @@ import org.glintery.workbench.spi.ScreenPart;
 import org.openide.util.NbBundle.Messages;
 
 /** The Framing bench: one piece, and ways for it to hang side by side at one scale. */
-final class FramingBenchPart implements ScreenPart<List<FramingBenchPart.Choice>> {
-
-    private static final int CARD_PX = 300;
-
-    /** A piece that can be chosen. */
-    record Choice(UUID piece, String title) {}
+final class FramingBenchPart implements ScreenPart<List<BenchChoice>> {
+    private static final int MOST_SIDE_BY_SIDE = 3;
+    private static final int CARD_PX = 270;
 
     private final Desk desk;
     private final Framing framing;
-    private final ChoiceBox<Choice> pieces;
+    private final ChoiceBox<BenchChoice> pieces;
     private final JTextField face = new JTextField();
     private final JTextField lip = new JTextField();
     private final WrappedText hint = Texts.wrappedHint("");
-    private final JPanel cards = new JPanel(new MigLayout(
-            "insets 0, fillx, wrap 2, gap " + Space.SECTION, "[" + Space.px(CARD_PX) + ":pref:, grow, fill, sg]"));
+    private final JButton page = Buttons.link(Bundle.FramingBenchPart_page(), this::openPage);
+    private final Columns cards = new Columns(MOST_SIDE_BY_SIDE, CARD_PX, Space.SECTION);
+    private final JPanel settle = new JPanel(new BorderLayout());
     private final JPanel chosen =
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy " + Space.APART, "[grow, fill]"));
     private final JComponent none;
-    private final JPanel page = new JPanel(new MigLayout(
+    private final JPanel sheet = new JPanel(new MigLayout(
             "insets " + Space.SECTION + ", fillx, wrap 1, hidemode 3, gapy " + Space.APART, "[grow, fill]"));
     private Optional<UUID> piece = Optional.empty();
 
@@ -54,63 +52,55 @@ final class FramingBenchPart implements ScreenPart<List<FramingBenchPart.Choice>
         "FramingBenchPart.piece=Piece",
         "FramingBenchPart.face=Try a moulding, its face in mm",
         "FramingBenchPart.lip=Its lip over the piece, in mm",
+        "FramingBenchPart.page=Open its page, to tell its size",
         "FramingBenchPart.none=Nothing to hang yet",
-        "FramingBenchPart.noneText=A piece that is on the bench or made can be tried here in a frame, on bars or between laths."
+        "FramingBenchPart.noneText=A piece that is on the bench or made can be tried here: in a frame, on bars, on a board, between laths or in a sleeve."
     })
     FramingBenchPart(Desk desk) {
         this.desk = desk;
         this.framing = FramingOfDesk.of(desk);
-        pieces = new ChoiceBox<>(Choice.class, List.of(), Choice::title, choice -> choose(choice.piece()));
+        pieces = new ChoiceBox<>(BenchChoice.class, List.of(), BenchChoice::words, choice -> choose(choice.piece()));
         TextEdit.of(face, typed -> reckon());
         TextEdit.of(lip, typed -> reckon());
         none = new EmptyNote(Pictogram.FRAMING, Bundle.FramingBenchPart_none(), Bundle.FramingBenchPart_noneText());
-        page.setOpaque(false);
-        cards.setOpaque(false);
+        sheet.setOpaque(false);
         chosen.setOpaque(false);
-        page.add(Texts.title(Bundle.FramingBenchWindow_name()));
-        chosen.add(new FormSheet(3)
-                .field(Bundle.FramingBenchPart_piece(), pieces)
-                .field(Bundle.FramingBenchPart_face(), face)
-                .field(Bundle.FramingBenchPart_lip(), lip));
+        settle.setOpaque(false);
+        sheet.add(Texts.title(Bundle.FramingBenchWindow_name()));
+        chosen.add(
+                new FormSheet(MOST_SIDE_BY_SIDE)
+                        .field(Bundle.FramingBenchPart_piece(), pieces)
+                        .field(Bundle.FramingBenchPart_face(), face)
+                        .field(Bundle.FramingBenchPart_lip(), lip),
+                "wmin 0");
         chosen.add(hint, "wmin 0");
+        chosen.add(page, "growx 0");
+        chosen.add(settle, "wmin 0");
         chosen.add(cards, "wmin 0");
-        page.add(chosen, "wmin 0");
-        page.add(none, "wmin 0");
+        sheet.add(chosen, "wmin 0");
+        sheet.add(none, "wmin 0");
     }
 
-    /** Made pieces that nothing was decided for first, then other made ones, then those being made; by title. */
     @Override
-    public List<Choice> prepare(View view) {
-        return view.all(Piece.TYPE).stream()
-                .filter(stored -> canHang(stored.value().standing()))
-                .sorted(Comparator.<Stored<Piece>, Boolean>comparing(
-                                stored -> stored.value().standing() != Standing.MADE)
-                        .thenComparing(
-                                stored -> PlanEdits.planOf(view, stored.id()).decision() != Decision.NOT_DECIDED)
-                        .thenComparing(stored -> stored.value().title(), String.CASE_INSENSITIVE_ORDER))
-                .map(stored -> new Choice(stored.id(), stored.value().title()))
-                .toList();
-    }
-
-    private static boolean canHang(Standing standing) {
-        return standing == Standing.MADE || standing == Standing.ON_THE_BENCH || standing == Standing.RESTING;
+    public List<BenchChoice> prepare(View view) {
+        return BenchChoice.of(view);
     }
 
     @Override
     public JComponent component() {
-        return page;
+        return sheet;
     }
 
     @Override
-    public void show(List<Choice> choices) {
+    public void show(List<BenchChoice> choices) {
         chosen.setVisible(!choices.isEmpty());
         none.setVisible(choices.isEmpty());
-        Optional<Choice> same = choices.stream()
+        Optional<BenchChoice> same = choices.stream()
                 .filter(c -> piece.equals(Optional.of(c.piece())))
                 .findFirst();
-        Optional<Choice> now = same.or(() -> choices.stream().findFirst());
+        Optional<BenchChoice> now = same.or(() -> choices.stream().findFirst());
         pieces.show(choices, now.orElse(null));
-        piece = now.map(Choice::piece);
+        piece = now.map(BenchChoice::piece);
         reckon();
     }
 
@@ -119,10 +109,15 @@ final class FramingBenchPart implements ScreenPart<List<FramingBenchPart.Choice>
         reckon();
     }
 
+    private void openPage() {
+        piece.ifPresent(desk::openPiece);
+    }
+
     private void reckon() {
         Result<Optional<Moulding>> tried = tried();
         if (tried instanceof Result.Refused<Optional<Moulding>> no) {
             hint.setText(no.refusal().text());
+            hint.setVisible(true);
         } else if (piece.isPresent()) {
             UUID wanted = piece.get();
             Optional<Moulding> moulding = tried.orThrow();
@@ -153,16 +148,25 @@ final class FramingBenchPart implements ScreenPart<List<FramingBenchPart.Choice>
                 : "";
         hint.setText(options.missing().isBlank() ? example : options.missing());
         hint.setVisible(!hint.getText().isBlank());
+        page.setVisible(!options.missing().isBlank());
+        settle.removeAll();
+        if (!options.settleFirst().isEmpty()) {
+            settle.add(new OpenFirst(options.settleFirst()));
+        }
         cards.removeAll();
         for (HangingOptions.Option option : options.options()) {
-            cards.add(new OptionCard(desk, options, option, () -> decide(options.piece(), option)), "top, wmin 0");
+            cards.one(new OptionCard(desk, options, option, () -> decide(options, option)));
         }
-        cards.revalidate();
-        cards.repaint();
+        sheet.revalidate();
+        sheet.repaint();
     }
 
-    private void decide(UUID wanted, HangingOptions.Option option) {
-        PlanEdits edits = new PlanEdits(framing, wanted, desk.clock());
-        desk.change(edits.decideOn(option.plan()));
+    private void decide(HangingOptions options, HangingOptions.Option option) {
+        PlanEdits edits = new PlanEdits(framing, options.piece(), desk.clock());
+        switch (OneWayStep.answer(option.plan().decision(), options.settleFirst())) {
+            case GO -> desk.change(edits.decideOn(option.plan()));
+            case LEAVE_WHOLE -> desk.change(edits.decide(Decision.NOT_FRAMED));
+            case NOT_NOW -> {} // nothing was decided
+        }
     }
 }

@@ -23,6 +23,9 @@ record Hanging(
     /** How high a lath of a hanger is drawn. */
     static final double LATH_MM = 18;
 
+    /** How thick a board is drawn. */
+    static final double BOARD_MM = 10;
+
     /** How far a sleeve stands out. */
     private static final double SLEEVE_MM = 6;
 

@@ -7,6 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Area;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
@@ -130,6 +131,8 @@ final class HangingDrawing extends JComponent {
             dashed(g, inset(visible, 0.06)); // the bars lie behind the cloth
         } else if (hanging.decision() == Decision.SLEEVE) {
             dashed(g, outer);
+        } else if (hanging.decision() == Decision.ON_BOARD) {
+            boardEdge(g, visible, Hanging.BOARD_MM * scale);
         }
     }
 
@@ -157,6 +160,24 @@ final class HangingDrawing extends JComponent {
         g.setColor(Tone.INK.colour());
         g.setStroke(new BasicStroke(1.2f));
         g.draw(at);
+    }
+
+    /** The edge of a board behind the artwork, as seen from a little to the left and above. */
+    private static void boardEdge(Graphics2D g, Rectangle2D at, double thickPx) {
+        Path2D edge = new Path2D.Double();
+        edge.moveTo(at.getMaxX(), at.getY());
+        edge.lineTo(at.getMaxX() + thickPx, at.getY() + thickPx);
+        edge.lineTo(at.getMaxX() + thickPx, at.getMaxY() + thickPx);
+        edge.lineTo(at.getX() + thickPx, at.getMaxY() + thickPx);
+        edge.lineTo(at.getX(), at.getMaxY());
+        edge.lineTo(at.getMaxX(), at.getMaxY());
+        edge.closePath();
+        g.setColor(Tone.ACCENT.colour(0.25));
+        g.fill(edge);
+        g.setColor(Tone.INK.colour());
+        g.setStroke(new BasicStroke(1.2f));
+        g.draw(edge);
+        g.draw(new Line2D.Double(at.getMaxX(), at.getMaxY(), at.getMaxX() + thickPx, at.getMaxY() + thickPx));
     }
 
     private static void dashed(Graphics2D g, Rectangle2D at) {

@@ -18,28 +18,30 @@ final class OptionCard extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
-    @Messages({"OptionCard.decide=Decide on this", "OptionCard.decided=Decided", "OptionCard.asItIs=It stays as it is."
-    })
+    private static final int DRAWING_PX = 280;
+
+    @Messages({"OptionCard.decide=Decide on this", "OptionCard.decided=Decided"})
     OptionCard(Desk desk, HangingOptions all, HangingOptions.Option option, Runnable decide) {
-        super(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy " + Space.NEAR, "[grow, fill]"));
-        setOpaque(false);
+        super(new MigLayout(
+                "insets 0, fill, wrap 1, hidemode 3, gapy " + Space.NEAR, "[grow, fill]", "[][][][]push[]"));
+        Texts.asCard(this);
         HangingDrawing drawing = new HangingDrawing(desk);
         drawing.show(Optional.of(option.hanging()), all.wallWidthMm(), all.wallHeightMm());
         Decision decision = option.plan().decision();
+        boolean framed = decision == Decision.FRAMED;
         String figures = FigureWords.of(decision, option.hanging().figures());
-        CautionNote caution = new CautionNote();
-        caution.show(DecisionWords.caution(decision));
         JButton choose = Buttons.plain(Bundle.OptionCard_decide(), decide);
+        choose.getAccessibleContext().setAccessibleDescription(DecisionWords.of(decision));
         if (all.decided() == decision) {
             choose.setText(Bundle.OptionCard_decided());
             choose.setIcon(Pictogram.DONE.at(16));
             choose.setEnabled(false);
         }
         add(Texts.heading(DecisionWords.of(decision)));
-        add(drawing);
-        add(Texts.body(figures.isEmpty() ? Bundle.OptionCard_asItIs() : figures), "wmin 0");
-        add(new HowWeKnow(FigureWords.howWeKnow(option.hanging().figures())));
-        add(caution, "wmin 0");
+        add(drawing, "h " + Space.px(DRAWING_PX) + "!, wmin 0");
+        add(Texts.body(framed ? figures + "\n" + FigureWords.of(option.depth()) : figures), "wmin 0");
+        String how = FigureWords.howWeKnow(option.hanging().figures());
+        add(new HowWeKnow(framed ? how + " " + FigureWords.howWeKnow(option.depth()) : how));
         add(choose, "growx 0");
     }
 }

@@ -104,7 +104,13 @@ class PlanEditsTest {
     void waysToHangAreComparedSideBySide_andSayWhatIsMissing() {
         assertThat(options(Optional.empty()).options())
                 .extracting(option -> option.plan().decision())
-                .containsExactly(Decision.NOT_FRAMED, Decision.FRAMED, Decision.STRETCHED, Decision.HANGER);
+                .containsExactly(
+                        Decision.NOT_FRAMED,
+                        Decision.FRAMED,
+                        Decision.STRETCHED,
+                        Decision.ON_BOARD,
+                        Decision.HANGER,
+                        Decision.SLEEVE);
         assertThat(options(Optional.empty()).missing()).isEmpty();
 
         UUID unmeasured = shop.piece("Net loft", Standing.MADE, Canvas.NOT_SAID);
@@ -150,12 +156,11 @@ class PlanEditsTest {
     @Test
     void thePageTellsWhatToSettleFirst_onlyBeforeAOneWayStep() {
         shop.ask(piece, "Is that patch wrong?", true, Optional.empty());
-        assertThat(FramePage.of(shop.view(), shop.framing(), piece).settleFirst())
-                .isEmpty();
+        assertThat(FramePage.of(shop.view(), shop.framing(), piece).settleNow()).isEmpty();
         apply(edits.decide(Decision.ON_BOARD));
 
         FramePage page = FramePage.of(shop.view(), shop.framing(), piece);
-        assertThat(page.settleFirst()).containsExactly("Is that patch wrong?");
+        assertThat(page.settleNow()).containsExactly("Is that patch wrong?");
         assertThat(page.hanging()).isPresent();
     }
 }

@@ -1,8 +1,14 @@
 package org.glintery.workbench.parts;
 
+import java.awt.BorderLayout;
+import java.awt.Dialog;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
-import javax.swing.BorderFactory;
+import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JDialog;
 import javax.swing.JPanel;
 import org.glintery.api.Stable;
 import org.openide.DialogDescriptor;
@@ -22,28 +28,43 @@ public final class Asking {
     /** @param ready asked when the button is pressed; while it says no the dialog stays */
     @Messages("Asking.leave=Leave it")
     public static boolean ask(String title, JComponent form, String doIt, BooleanSupplier ready) {
-        JPanel sheet = new JPanel(new java.awt.BorderLayout());
-        int px = Space.px(Space.SECTION);
-        sheet.setBorder(BorderFactory.createEmptyBorder(px, px, px, px));
+        return choose(title, form, ready, Bundle.Asking_leave(), doIt).isPresent();
+    }
+
+    /**
+     * @param ready asked when one of the ways is chosen; while it says no the dialog stays
+     * @param leave the button that chooses nothing, as Escape does
+     * @param ways buttons, the likeliest first @return which of the ways was chosen, from 0
+     */
+    public static OptionalInt choose(
+            String title, JComponent form, BooleanSupplier ready, String leave, String... ways) {
+        JPanel sheet = new JPanel(new BorderLayout());
+        sheet.setBorder(Space.around(Space.SECTION));
         sheet.add(form);
-        var yes = Buttons.primary(doIt, () -> {});
-        var no = Buttons.plain(Bundle.Asking_leave(), () -> {});
-        DialogDescriptor descriptor = new DialogDescriptor(sheet, title);
-        descriptor.setOptions(new Object[] {yes, no});
-        descriptor.setClosingOptions(new Object[] {no});
-        var dialog = DialogDisplayer.getDefault().createDialog(descriptor);
-        boolean[] agreed = {false};
-        yes.addActionListener(e -> {
-            if (ready.getAsBoolean()) {
-                agreed[0] = true;
-                dialog.setVisible(false);
-            }
-        });
-        if (dialog instanceof javax.swing.JDialog window) {
-            window.getRootPane().setDefaultButton(yes);
+        int[] chosen = {-1};
+        Dialog[] dialog = new Dialog[1];
+        List<JButton> buttons = new ArrayList<>();
+        for (int i = 0; i < ways.length; i++) {
+            int way = i;
+            Runnable take = () -> {
+                if (ready.getAsBoolean()) {
+                    chosen[0] = way;
+                    dialog[0].setVisible(false);
+                }
+            };
+            buttons.add(i == 0 ? Buttons.primary(ways[i], take) : Buttons.plain(ways[i], take));
         }
-        dialog.setVisible(true);
-        dialog.dispose();
-        return agreed[0];
+        JButton none = Buttons.plain(leave, () -> {});
+        buttons.add(none);
+        DialogDescriptor descriptor = new DialogDescriptor(sheet, title);
+        descriptor.setOptions(buttons.toArray());
+        descriptor.setClosingOptions(new Object[] {none});
+        dialog[0] = DialogDisplayer.getDefault().createDialog(descriptor);
+        if (dialog[0] instanceof JDialog window) {
+            window.getRootPane().setDefaultButton(buttons.get(0));
+        }
+        dialog[0].setVisible(true);
+        dialog[0].dispose();
+        return chosen[0] < 0 ? OptionalInt.empty() : OptionalInt.of(chosen[0]);
     }
 }

@@ -3,6 +3,7 @@ package org.glintery.workbench.parts;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.awt.LayoutManager;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -55,14 +56,15 @@ public final class BesideOrBelow extends JPanel {
     private final class Two implements LayoutManager {
         @Override
         public Dimension preferredLayoutSize(Container parent) {
+            Insets insets = parent.getInsets();
+            int room = parent.getWidth() - insets.left - insets.right;
             Dimension one = first.getPreferredSize();
             Dimension other = second.isVisible() ? second.getPreferredSize() : new Dimension();
-            boolean beside = parent.getWidth() == 0 || isBeside(parent.getWidth());
-            return beside
-                    ? new Dimension(one.width + Space.px(GAP_PX + secondPx), Math.max(one.height, other.height))
-                    : new Dimension(
-                            Math.max(one.width, other.width),
-                            one.height + (second.isVisible() ? Space.px(GAP_PX) + other.height : 0));
+            boolean beside = parent.getWidth() == 0 || isBeside(room);
+            int width = beside ? one.width + Space.px(GAP_PX + secondPx) : Math.max(one.width, other.width);
+            int below = second.isVisible() ? Space.px(GAP_PX) + other.height : 0;
+            int height = beside ? Math.max(one.height, other.height) : one.height + below;
+            return new Dimension(width + insets.left + insets.right, height + insets.top + insets.bottom);
         }
 
         @Override
@@ -72,19 +74,22 @@ public final class BesideOrBelow extends JPanel {
 
         @Override
         public void layoutContainer(Container parent) {
-            int width = parent.getWidth();
-            int height = parent.getHeight();
+            Insets insets = parent.getInsets();
+            int x = insets.left;
+            int y = insets.top;
+            int width = parent.getWidth() - insets.left - insets.right;
+            int height = parent.getHeight() - insets.top - insets.bottom;
             if (!second.isVisible()) {
-                first.setBounds(0, 0, width, height);
+                first.setBounds(x, y, width, height);
             } else if (isBeside(width)) {
                 int right = Space.px(secondPx);
-                first.setBounds(0, 0, width - right - Space.px(GAP_PX), height);
-                second.setBounds(width - right, 0, right, height);
+                first.setBounds(x, y, width - right - Space.px(GAP_PX), height);
+                second.setBounds(x + width - right, y, right, height);
             } else {
                 int lower = second.getPreferredSize().height;
                 int upper = Math.max(first.getPreferredSize().height, height - lower - Space.px(GAP_PX));
-                first.setBounds(0, 0, width, upper);
-                second.setBounds(0, upper + Space.px(GAP_PX), width, lower);
+                first.setBounds(x, y, width, upper);
+                second.setBounds(x, y + upper + Space.px(GAP_PX), width, lower);
             }
         }
 

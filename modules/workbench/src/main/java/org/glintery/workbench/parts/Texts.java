@@ -55,6 +55,11 @@ public final class Texts {
         return styled(new WrappedText(text), "title");
     }
 
+    /** Gives a panel the ground and the border of a card. */
+    public static <C extends JComponent> C asCard(C panel) {
+        return styled(panel, "card");
+    }
+
     static <C extends JComponent> C styled(C component, String styleClass) {
         component.putClientProperty(FlatClientProperties.STYLE_CLASS, styleClass);
         return component;

@@ -74,7 +74,9 @@ final class HolderCare {
 
     List<Stored<Holder>> free() {
         Set<UUID> held = held();
-        return view.all(Holder.TYPE).stream().filter(h -> isFree(h, held)).toList();
+        return view.all(Holder.TYPE).stream()
+                .filter(holder -> holder.value().lentTo().isEmpty() && isFree(holder, held))
+                .toList();
     }
 
     private boolean isFree(Stored<Holder> holder, Set<UUID> held) {

@@ -79,6 +79,20 @@ class HolderCareTest {
         UUID used = shop.holder("Case A", 2, Optional.empty());
         UUID free = shop.holder("Case B", 2, Optional.empty());
         shop.kitUp(shop.piece("Crane", 0), used);
+        UUID lent = shop.holder("Case C", 2, Optional.empty());
+        Holder old = shop.view().find(Holder.TYPE, lent).orElseThrow().value();
+        shop.apply(shop.storage()
+                .editHolder(
+                        shop.view(),
+                        lent,
+                        new Holder(
+                                old.name(),
+                                old.rows(),
+                                old.columns(),
+                                old.pockets(),
+                                old.keptAt(),
+                                Optional.of("the club"),
+                                "")));
 
         assertThat(shop.storage().freeHolders(shop.view()))
                 .extracting(Stored::id)

@@ -41,7 +41,7 @@ public interface Storage extends CompletionPart {
     /** Where a drill is found by code, name or symbol, most first. */
     List<Whereabouts> find(View view, String text);
 
-    /** Holders in which nothing lies and no piece sits. */
+    /** Holders that can be kitted into: nothing lies in them, no piece sits there, and they are not lent. */
     List<Stored<Holder>> freeHolders(View view);
 
     /** @param seats in symbol order */

@@ -19,6 +19,10 @@ import org.openide.util.NbBundle.Messages;
 record TypedLine(String symbol, String code, String needed, String supplied) {
 
     private static final Pattern BAGS = Pattern.compile("(\\d{1,4})\\s*(b|bag|bags)\\.?");
+    /** Thousands in groups of three; a number with decimals is no number of drills. */
+    private static final Pattern GROUPED =
+            Pattern.compile("[1-9]\\d{0,2}([\\s\\u00a0\\u2009\\u202f.,'\\u2019])\\d{3}(?:\\1\\d{3})*");
+
     private static final Pattern ABOUT = Pattern.compile("(?:about|ca\\.?|~)\\s*(.+)");
     /** What "about 200" leaves open, in parts of the number. Our own choice: people round to tens and hundreds. */
     private static final double ROUGHNESS = 0.1;
@@ -79,10 +83,11 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
 
     @Messages({"# {0} - what was typed", "TypedLine.notANumber=''{0}'' is not a number of drills."})
     private static Result<Optional<Long>> number(String typed) {
-        String digits = typed.replaceAll("[\\s\\u00a0\\u2009\\u202f.,'\\u2019]", "");
-        if (digits.isEmpty()) {
+        String text = typed.strip();
+        if (text.isEmpty()) {
             return Result.ok(Optional.empty());
         }
+        String digits = GROUPED.matcher(text).matches() ? text.replaceAll("\\D", "") : text;
         if (!digits.matches("\\d{1,9}")) {
             return Result.refused("not-a-number", Bundle.TypedLine_notANumber(typed.strip()));
         }

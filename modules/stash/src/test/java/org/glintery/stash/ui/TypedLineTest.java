@@ -52,6 +52,12 @@ class TypedLineTest {
     void refusesWhatIsNoNumber_andALineWithoutACode() {
         assertThat(refusal(new TypedLine("A", "T1", "lots", "").understood(T1)).text())
                 .isEqualTo("'lots' is not a number of drills.");
+        for (String typed : new String[] {"12.5", "1,24", "1.240,5", "1,240.240", "0.500"}) {
+            assertThat(refusal(new TypedLine("A", "T1", typed, "").understood(T1))
+                            .code())
+                    .as(typed)
+                    .isEqualTo("not-a-number");
+        }
         assertThat(refusal(new TypedLine("A", " ", "1", "").understood(T1)).code())
                 .isEqualTo("no-code");
     }

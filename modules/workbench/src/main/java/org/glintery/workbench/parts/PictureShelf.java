@@ -28,7 +28,7 @@ public final class PictureShelf {
         thread.setDaemon(true);
         return thread;
     });
-    private static final Map<Key, Optional<BufferedImage>> READ = new LinkedHashMap<>(64, 0.75f, true);
+    private static final Map<Key, BufferedImage> READ = new LinkedHashMap<>(64, 0.75f, true);
     private static final Map<Key, List<Consumer<Optional<BufferedImage>>>> WAITING = new HashMap<>();
 
     private record Key(String hash, int widthPx, int heightPx) {}
@@ -42,8 +42,8 @@ public final class PictureShelf {
     public static Optional<BufferedImage> scaled(
             Workshop workshop, String hash, int widthPx, int heightPx, Consumer<Optional<BufferedImage>> later) {
         Key key = new Key(hash, widthPx, heightPx);
-        Optional<BufferedImage> known = READ.get(key);
-        if (known != null) {
+        Optional<BufferedImage> known = Optional.ofNullable(READ.get(key));
+        if (known.isPresent()) {
             return known;
         }
         List<Consumer<Optional<BufferedImage>>> waiting = WAITING.get(key);
@@ -71,13 +71,10 @@ public final class PictureShelf {
     }
 
     private static void forgetOldest() {
-        long pixels = READ.values().stream()
-                .flatMap(Optional::stream)
-                .mapToLong(PictureShelf::pixels)
-                .sum();
-        Iterator<Optional<BufferedImage>> oldest = READ.values().iterator();
+        long pixels = READ.values().stream().mapToLong(PictureShelf::pixels).sum();
+        Iterator<BufferedImage> oldest = READ.values().iterator();
         while (pixels > REMEMBERED_PIXELS && oldest.hasNext()) {
-            pixels -= oldest.next().map(PictureShelf::pixels).orElse(0L);
+            pixels -= pixels(oldest.next());
             oldest.remove();
         }
     }
@@ -87,7 +84,8 @@ public final class PictureShelf {
     }
 
     private static void arrived(Key key, Optional<BufferedImage> image) {
-        READ.put(key, image);
+        // what could not be read is asked for again: the workshop may have been closed meanwhile, or the file is back
+        image.ifPresent(read -> READ.put(key, read));
         forgetOldest();
         List<Consumer<Optional<BufferedImage>>> waiting = WAITING.remove(key);
         waiting.forEach(one -> one.accept(image));

@@ -4,7 +4,6 @@ import java.util.HashSet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 import org.glintery.api.framing.FramePlan;
 import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
@@ -25,18 +24,18 @@ final class RowMaker {
     }
 
     ShelfRow.Sources sources(Stored<Piece> piece) {
-        Object kit = piece.value()
-                .kit()
-                .flatMap(id -> view.find(Kit.TYPE, id))
-                .map(Stored::value)
-                .orElse(null);
-        Object legend = view.find(Legend.TYPE, piece.id()).map(Stored::value).orElse(null);
-        return new ShelfRow.Sources(piece.value(), kit, legend);
+        Optional<Kit> kit =
+                piece.value().kit().flatMap(id -> view.find(Kit.TYPE, id)).map(Stored::value);
+        return new ShelfRow.Sources(
+                piece.value(),
+                kit,
+                view.find(Legend.TYPE, piece.id()).map(Stored::value),
+                view.find(FramePlan.TYPE, piece.id()).map(Stored::value));
     }
 
     ShelfRow row(Stored<Piece> stored, ShelfRow.Sources sources) {
         Piece piece = stored.value();
-        Optional<Kit> kit = Optional.ofNullable((Kit) sources.kit());
+        Optional<Kit> kit = sources.kit();
         String size = PieceWords.size(piece.canvas());
         String second = kit.map(Kit::title)
                 .filter(title -> !title.equalsIgnoreCase(piece.title()))
@@ -48,24 +47,24 @@ final class RowMaker {
                 second,
                 piece.standing(),
                 piece.pictures().stream().findFirst(),
-                searched(stored.id(), piece, kit, Optional.ofNullable((Legend) sources.legend())),
+                searched(piece, sources),
                 sources);
     }
 
-    private String searched(UUID id, Piece piece, Optional<Kit> kit, Optional<Legend> legend) {
+    private static String searched(Piece piece, ShelfRow.Sources sources) {
         StringBuilder text = new StringBuilder(128);
         text.append(piece.title()).append('\n');
         text.append(PieceWords.standing(piece.standing())).append('\n');
         text.append(PieceWords.size(piece.canvas())).append('\n');
         piece.drillShape()
                 .ifPresent(shape -> text.append(PieceWords.shape(shape)).append(" drill\n"));
-        kit.ifPresent(k -> text.append(k.title())
-                .append('\n')
-                .append(k.source().orElse(""))
-                .append('\n'));
-        legend.ifPresent(l -> codes(text, l));
-        view.find(FramePlan.TYPE, id)
-                .ifPresent(plan -> text.append(PieceWords.frame(plan.value().decision())));
+        sources.kit()
+                .ifPresent(k -> text.append(k.title())
+                        .append('\n')
+                        .append(k.source().orElse(""))
+                        .append('\n'));
+        sources.legend().ifPresent(l -> codes(text, l));
+        sources.plan().ifPresent(plan -> text.append(PieceWords.frame(plan.decision())));
         return text.toString().toLowerCase(Locale.ROOT);
     }
 

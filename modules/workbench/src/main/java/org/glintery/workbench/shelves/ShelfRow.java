@@ -2,6 +2,10 @@ package org.glintery.workbench.shelves;
 
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.framing.FramePlan;
+import org.glintery.api.stash.Kit;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.Picture;
 
@@ -22,9 +26,13 @@ record ShelfRow(
         Sources made) {
 
     /** Compared by identity: views share what did not change. */
-    record Sources(Object piece, Object kit, Object legend) {
+    record Sources(Piece piece, Optional<Kit> kit, Optional<Legend> legend, Optional<FramePlan> plan) {
         boolean same(Sources other) {
-            return piece == other.piece && kit == other.kit && legend == other.legend;
+            return piece == other.piece && same(kit, other.kit) && same(legend, other.legend) && same(plan, other.plan);
+        }
+
+        private static <T> boolean same(Optional<T> one, Optional<T> other) {
+            return one.orElse(null) == other.orElse(null);
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.logging.Level;
@@ -21,6 +22,9 @@ import org.openide.util.NbBundle.Messages;
 /** The desk of one open workshop. Changes are made one after another on a thread of their own. */
 public final class WorkshopDesk implements Desk {
     private static final Logger LOG = Logger.getLogger(WorkshopDesk.class.getName());
+
+    /** Longer than any change of ours takes; an add-on that hangs must not keep the application from ending. */
+    private static final long PATIENCE_S = 20;
 
     private final Workshop workshop;
     private final Clock clock;
@@ -53,6 +57,10 @@ public final class WorkshopDesk implements Desk {
 
     /** Does something on the thread of changes, such as undo, and tells what came of it. Event thread. */
     public void work(java.util.function.Supplier<Result<Applied>> work, Consumer<Applied> then) {
+        if (changes.isShutdown()) {
+            LOG.warning("A change came after the workshop was closed and was not made");
+            return;
+        }
         CompletableFuture.supplyAsync(work, changes)
                 .whenCompleteAsync((result, trouble) -> tell(result, trouble, then), SwingUtilities::invokeLater);
     }
@@ -110,6 +118,13 @@ public final class WorkshopDesk implements Desk {
     public void close() {
         changes.shutdown();
         reckoning.shutdown();
+        try {
+            if (!changes.awaitTermination(PATIENCE_S, TimeUnit.SECONDS)) {
+                LOG.warning("Changes were still under way when the workshop was closed");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         workshop.close();
     }
 

@@ -36,6 +36,7 @@ public final class AboutField extends JPanel {
         add(field);
         add(echo);
         field.getDocument().addDocumentListener(new Typing());
+        OpenEdits.join(field, this::commit);
         field.addActionListener(e -> commit());
         field.addFocusListener(new FocusAdapter() {
             @Override

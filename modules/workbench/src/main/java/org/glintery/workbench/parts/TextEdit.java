@@ -38,6 +38,7 @@ public final class TextEdit {
                 }
             }
         });
+        OpenEdits.join(field, this::commit);
         if (field instanceof JTextField line) {
             line.addActionListener(e -> commit());
         }
@@ -61,7 +62,7 @@ public final class TextEdit {
         }
     }
 
-    /** Keeps the text now, as when a window closes. */
+    /** Keeps the text now. */
     public void commit() {
         String now = field.getText();
         if (!now.equals(kept)) {

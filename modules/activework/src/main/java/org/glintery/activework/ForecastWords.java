@@ -2,11 +2,11 @@ package org.glintery.activework;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.glintery.api.activework.Forecast;
 import org.glintery.api.activework.Progress;
 import org.glintery.api.activework.Sitting;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.time.About;
 import org.glintery.planning.CompletionForecast;
 import org.glintery.planning.Outlook;
@@ -120,8 +120,8 @@ final class ForecastWords {
         String laid =
                 progress.totalDrills().isPresent() && progress.laidDrills().isPresent()
                         ? Bundle.ForecastWords_drills(
-                                grouped(progress.laidDrills().get()),
-                                grouped(progress.totalDrills().get()))
+                                Balance.grouped(progress.laidDrills().get()),
+                                Balance.grouped(progress.totalDrills().get()))
                         : Bundle.ForecastWords_percent(
                                 String.valueOf(Math.round(progress.share().orElse(0.0) * 100)));
         return laid + " "
@@ -129,10 +129,6 @@ final class ForecastWords {
                         About.on(pace.first()).words(),
                         String.valueOf(pace.activeDays()),
                         String.valueOf(pace.idleDays()));
-    }
-
-    private static String grouped(long number) {
-        return String.format(Locale.ROOT, "%,d", number).replace(',', '\u2009');
     }
 
     private static Forecast nothing(String words) {

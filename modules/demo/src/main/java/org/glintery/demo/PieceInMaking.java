@@ -28,9 +28,6 @@ record PieceInMaking(
         Optional<Blob> picture,
         Optional<Blob> onTheBox) {
 
-    /** How much one bag differs from another, in parts of a bag: as the stash reckons it. */
-    private static final double BAG_SPREAD = 0.05;
-
     long needed() {
         return legend.stream().mapToLong(line -> line.needed().orElse(0L)).sum();
     }
@@ -55,8 +52,7 @@ record PieceInMaking(
             return value.supplied();
         }
         int bags = value.bags().get();
-        long spread = Math.round(Math.sqrt(bags) * BAG_SPREAD * Source.USUAL_DRILLS_PER_BAG);
-        return new Amount(Amount.Basis.BY_BAG, Optional.of((long) bags * Source.USUAL_DRILLS_PER_BAG), spread);
+        return Amount.inBags((long) bags * Source.USUAL_DRILLS_PER_BAG, bags);
     }
 
     long leftOver(int line) {

@@ -1,6 +1,5 @@
 package org.glintery.records;
 
-import java.util.Locale;
 import org.glintery.api.Refusal;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
@@ -54,7 +53,8 @@ final class Refusals {
     private Refusals() {}
 
     static Refusal notEnough(Spot spot, Drill drill, Balance there, long asked) {
-        return new Refusal("not-enough", Bundle.not_enough(words(spot), drill.words(), there.words(), grouped(asked)));
+        return new Refusal(
+                "not-enough", Bundle.not_enough(words(spot), drill.words(), there.words(), Balance.grouped(asked)));
     }
 
     static Refusal nothingUncounted(Spot spot, Drill drill, Balance there) {
@@ -102,11 +102,11 @@ final class Refusals {
     }
 
     static Refusal notAvailable(Drill drill, long tooMany) {
-        return new Refusal("not-available", Bundle.not_available(drill.words(), grouped(tooMany)));
+        return new Refusal("not-available", Bundle.not_available(drill.words(), Balance.grouped(tooMany)));
     }
 
     static Refusal reserved(Drill drill, long tooMany) {
-        return new Refusal("reserved", Bundle.reserved(drill.words(), grouped(tooMany)));
+        return new Refusal("reserved", Bundle.reserved(drill.words(), Balance.grouped(tooMany)));
     }
 
     static Refusal documentTooLarge(String type) {
@@ -154,9 +154,5 @@ final class Refusals {
             return "the bag";
         }
         return spot instanceof Spot.InPocket ? "the pocket" : spot.isBoundary() ? spot.toString() : "the canvas";
-    }
-
-    private static String grouped(long count) {
-        return String.format(Locale.ROOT, "%,d", count).replace(',', '\u2009');
     }
 }

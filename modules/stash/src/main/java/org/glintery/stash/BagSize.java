@@ -1,19 +1,11 @@
 package org.glintery.stash;
 
 import java.util.List;
-import java.util.Optional;
 import org.glintery.api.ledger.Amount;
-import org.glintery.api.ledger.Amount.Basis;
 import org.glintery.api.stash.LegendLine;
 
 /** Makes drills of bags, where a legend counts bags only. */
 public final class BagSize {
-
-    /**
-     * How much one bag differs from what its source says, as one standard uncertainty in parts of a bag. Common
-     * practice, no published source.
-     */
-    private static final double SPREAD = 0.05;
 
     private BagSize() {}
 
@@ -23,8 +15,7 @@ public final class BagSize {
             return line.supplied();
         }
         int bags = line.bags().get();
-        long spread = Math.round(Math.sqrt(bags) * SPREAD * drillsPerBag);
-        return new Amount(Basis.BY_BAG, Optional.of((long) bags * drillsPerBag), spread);
+        return Amount.inBags((long) bags * drillsPerBag, bags);
     }
 
     /** The lines with their amounts by a bag size that was told for just this kit. */

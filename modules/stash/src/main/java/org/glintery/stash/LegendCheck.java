@@ -8,28 +8,26 @@ import java.util.Optional;
 import org.glintery.api.Refusal;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
+import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 
 /** Whether a legend can be kept, and what its maker should look at again. */
 final class LegendCheck {
 
-    static final int MOST_LINES = 2_000;
-    private static final int MOST_BAGS = 10_000;
-
     private LegendCheck() {}
 
     static Optional<Refusal> refusal(List<LegendLine> lines) {
-        if (lines.size() > MOST_LINES) {
+        if (lines.size() > Legend.MOST_LINES) {
             return Optional.of(new Refusal(
                     "too-long",
-                    "A legend has at most " + MOST_LINES + " lines and this one has " + lines.size()
+                    "A legend has at most " + Legend.MOST_LINES + " lines and this one has " + lines.size()
                             + ". Nothing was saved. Is it another table?"));
         }
         Map<Drill, Long> supplied = new LinkedHashMap<>();
         for (int i = 0; i < lines.size(); i++) {
             LegendLine line = lines.get(i);
             if (isOutOfRange(line.needed(), Amount.MOST)
-                    || isOutOfRange(line.bags().map(Integer::longValue), MOST_BAGS)) {
+                    || isOutOfRange(line.bags().map(Integer::longValue), Amount.MOST_BAGS)) {
                 return Optional.of(outOfRange(i, line));
             }
             long sum = supplied.merge(line.drill(), line.supplied().count().orElse(0L), Long::sum);

@@ -24,6 +24,15 @@ public record Amount(Basis basis, Optional<Long> count, long uncertainty) {
     /** Larger counts are refused as typing errors. */
     public static final long MOST = 1_000_000_000L;
 
+    /** More bags of one drill are refused as typing errors. */
+    public static final int MOST_BAGS = 10_000;
+
+    /**
+     * How much one bag differs from what its source says, as one standard uncertainty in parts of a bag. Common
+     * practice, no published source.
+     */
+    private static final double BAG_SPREAD = 0.05;
+
     public Amount {
         if ((basis == Basis.UNKNOWN) != count.isEmpty()) {
             throw new IllegalArgumentException("an unknown amount has no count, any other has one");
@@ -42,6 +51,12 @@ public record Amount(Basis basis, Optional<Long> count, long uncertainty) {
 
     public static Amount rough(long count, long uncertainty) {
         return new Amount(Basis.ROUGH, Optional.of(count), uncertainty);
+    }
+
+    /** What so many bags hold together, of which each was filled by its source. */
+    public static Amount inBags(long drills, int bags) {
+        long spread = bags == 0 ? 0 : Math.round(BAG_SPREAD * drills / Math.sqrt(bags));
+        return new Amount(Basis.BY_BAG, Optional.of(drills), spread);
     }
 
     public static Amount unknown() {

@@ -41,7 +41,8 @@ public record Balance(long count, long variance, int uncounted) {
         return count == 0 ? "some, not counted yet" : known + " and some not counted yet";
     }
 
-    private static String grouped(long n) {
+    /** A whole number with its thousands set apart by thin spaces, as everywhere. */
+    public static String grouped(long n) {
         return String.format(Locale.ROOT, "%,d", n).replace(',', '\u2009');
     }
 }

@@ -11,6 +11,9 @@ import org.glintery.api.workshop.View;
 /** The lines of a piece's legend, in their printed order. The document has the piece's id. */
 @Stable
 public record Legend(List<LegendLine> lines) {
+    /** More lines are no legend: a chart can't tell them apart. */
+    public static final int MOST_LINES = 1_000;
+
     public static final DocumentType<Legend> TYPE = DocumentType.of("stash", "legend", 1, Legend.class);
 
     public Legend {

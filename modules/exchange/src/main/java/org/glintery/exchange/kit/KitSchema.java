@@ -26,7 +26,7 @@ import org.openide.util.NbBundle.Messages;
     "schema-unknown={0}: {1} is not a word we know here",
     "# {0} - place",
     "# {1} - kinds",
-    "schema-type={0} should be of the kind {1}",
+    "schema-type={0} should be {1}",
     "# {0} - place",
     "# {1} - words",
     "schema-enum={0} should be one of {1}",
@@ -35,8 +35,26 @@ import org.openide.util.NbBundle.Messages;
     "# {0} - place",
     "schema-colour={0} is blank or not written as it should be",
     "# {0} - place",
+    "# {1} - least",
+    "schema-least={0} should be at least {1}",
+    "# {0} - place",
+    "# {1} - most",
+    "schema-most={0} should be at most {1}",
+    "# {0} - place",
+    "# {1} - most",
+    "schema-long={0} has more than {1} characters",
+    "# {0} - place",
+    "# {1} - most",
+    "schema-many={0} has more than {1} items",
+    "# {0} - place",
     "# {1} - what the schema says",
     "schema-other={0} {1}",
+    "schema-kind-text=text",
+    "schema-kind-number=a number",
+    "schema-kind-whole=a whole number",
+    "schema-kind-flag=true or false",
+    "schema-kind-list=a list",
+    "schema-kind-object=an object",
     "schema-whole=the file"
 })
 final class KitSchema {
@@ -71,12 +89,32 @@ final class KitSchema {
         return switch (error.getKeyword()) {
             case "required" -> Bundle.schema_missing(place, error.getProperty());
             case "additionalProperties" -> Bundle.schema_unknown(place, error.getProperty());
-            case "type" -> Bundle.schema_type(place, error.getSchemaNode().asText());
+            case "type" -> Bundle.schema_type(place, kind(error.getSchemaNode().asText()));
             case "enum", "const" -> Bundle.schema_enum(place, listed(error.getSchemaNode()));
             case "oneOf" -> Bundle.schema_picture(place);
             case "pattern" -> Bundle.schema_colour(place);
+            case "minimum", "exclusiveMinimum" -> Bundle.schema_least(place, limit(error));
+            case "maximum" -> Bundle.schema_most(place, limit(error));
+            case "maxLength" -> Bundle.schema_long(place, limit(error));
+            case "maxItems" -> Bundle.schema_many(place, limit(error));
             default -> Bundle.schema_other(place, message(error));
         };
+    }
+
+    private static String kind(String type) {
+        return switch (type) {
+            case "string" -> Bundle.schema_kind_text();
+            case "number" -> Bundle.schema_kind_number();
+            case "integer" -> Bundle.schema_kind_whole();
+            case "boolean" -> Bundle.schema_kind_flag();
+            case "array" -> Bundle.schema_kind_list();
+            case "object" -> Bundle.schema_kind_object();
+            default -> type;
+        };
+    }
+
+    private static String limit(Error error) {
+        return error.getSchemaNode().asText();
     }
 
     /** The schema's own words without the path that it puts before them. */

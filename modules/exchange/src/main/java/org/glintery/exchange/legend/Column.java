@@ -3,7 +3,10 @@ package org.glintery.exchange.legend;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What a column of a legend can mean. The headers are general words only, without blanks and punctuation. A perhaps counts
@@ -17,7 +20,11 @@ enum Column {
                     + "drillnumber codeno codenumber",
             "colour color reference ref number no nr id"),
     NAME("name", "name colourname colorname drillname", "description title colour color"),
-    HEX("colour value", "hex hexcode rgb colourhex colorhex hexcolour hexcolor colourvalue colorvalue html rgbhex", ""),
+    HEX(
+            "colour value",
+            "hex hexcode rgb colourhex colorhex hexcolour hexcolor hexvalue rgbvalue colourrgb colorrgb colourvalue colorvalue html htmlcolour htmlcolor webcolour "
+                    + "webcolor rgbhex",
+            ""),
     SHAPE("shape", "shape drillshape shapes", "form drilltype"),
     SIZE("size in mm", "sizemm drillsize drillsizemm sizeinmm", "size mm"),
     BODY("body", "body drillbody", "material"),
@@ -26,17 +33,22 @@ enum Column {
             "needed",
             "needed need neededdrills drillsneeded drillcount drillscount numberofdrills noofdrills nrofdrills diamondsneeded "
                     + "diamondcount numberofdiamonds required drillsrequired requireddrills gemsneeded beadsneeded "
-                    + "amountneeded quantityneeded qtyneeded countneeded",
+                    + "amountneeded quantityneeded qtyneeded countneeded totalneeded neededtotal drillqty drillquantity "
+                    + "quantityofdrills qtyofdrills countofdrills totaldrills drillstotal",
             "count counts qty quantity drills diamonds gems beads amount total cells pieces pcs"),
     SUPPLIED(
             "supplied",
             "supplied drillssupplied supplieddrills diamondssupplied included drillsincluded inthekit inkit provided "
-                    + "received amountsupplied quantitysupplied qtysupplied",
+                    + "received amountsupplied quantitysupplied qtysupplied drillsinkit drillsinthekit quantityinkit qtyinkit",
             "supply got have"),
     BAGS(
             "bags",
             "bags numberofbags noofbags nrofbags bagcount bagsneeded bagssupplied packets numberofpackets",
             "bag packs packet pack");
+
+    private static final Pattern BAG_SIZE = Pattern.compile(
+            "(?<bags>(?:n(?:o|r|umber)\\.? of )?(?:bags?|packets?|packs?))\\s*(?:of|[x×@à(\\[,])\\s*(?<size>[1-9]\\d{0,4})"
+                    + "\\s*(?:pcs|pieces|drills|diamonds|gems|beads|each)?\\.?\\s*[)\\]]?");
 
     private final String words;
     private final Set<String> surely;
@@ -66,13 +78,29 @@ enum Column {
                 .toList();
     }
 
-    /** Without case, blanks, punctuation and a plural in brackets; then also without what stands in brackets. */
+    /** What one bag holds, where the heading of the bags says so: "bags of 200", "bags (250 pcs)". */
+    static Optional<Integer> bagSize(String header) {
+        Matcher sized = BAG_SIZE.matcher(header.toLowerCase(Locale.ROOT).strip());
+        return sized.matches() ? Optional.of(Integer.valueOf(sized.group("size"))) : Optional.empty();
+    }
+
+    /**
+     * Without case, blanks, punctuation and a plural in brackets; then also without what stands in brackets or says what a
+     * bag holds. The sign # is a number.
+     */
     private static List<String> readings(String header) {
         if (header.length() > 60) {
             return List.of();
         }
-        String lower = header.toLowerCase(Locale.ROOT).replace("(s)", "s").replace("(es)", "es");
-        List<String> readings = List.of(lettersOf(lower), lettersOf(lower.replaceAll("\\(.*?\\)|\\[.*?\\]", "")));
+        String lower = header.toLowerCase(Locale.ROOT)
+                .replace("(s)", "s")
+                .replace("(es)", "es")
+                .replaceAll("[#№]", "no");
+        Matcher sized = BAG_SIZE.matcher(lower.strip());
+        List<String> readings = List.of(
+                lettersOf(lower),
+                lettersOf(lower.replaceAll("\\(.*?\\)|\\[.*?\\]", "")),
+                sized.matches() ? lettersOf(sized.group("bags")) : "");
         return readings.stream().filter(reading -> !reading.isEmpty()).toList();
     }
 

@@ -6,6 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.AmountWords;
 import org.glintery.exchange.csv.CsvRow;
 
 /**
@@ -15,7 +17,7 @@ import org.glintery.exchange.csv.CsvRow;
 final class ColumnGuess {
     private static final int LONGEST_SYMBOL = 3;
     private static final int LONGEST_CODE = 24;
-    private static final Figures FIGURES = Figures.asIn(List.of());
+    private static final AmountWords AMOUNTS = AmountWords.alone();
 
     private final List<CsvRow> rows;
     private final List<Optional<Column>> columns;
@@ -46,7 +48,7 @@ final class ColumnGuess {
         first(
                 Column.HEX,
                 cell -> cell.strip().length() > 3 && ColourWords.hex(cell).isPresent() && !isFigure(cell));
-        first(Column.SHAPE, cell -> DrillWords.shape(cell).isPresent());
+        first(Column.SHAPE, cell -> ShapeWords.of(cell).isPresent());
         first(Column.COATING, cell -> DrillWords.coating(cell).isPresent());
         first(Column.BODY, cell -> DrillWords.body(cell).isPresent());
     }
@@ -63,7 +65,10 @@ final class ColumnGuess {
     }
 
     private static boolean isFigure(String cell) {
-        return FIGURES.whole(cell, Long.MAX_VALUE).value().isPresent();
+        AmountWords.Said said = AMOUNTS.read(cell, Amount.MOST);
+        return said.amount().known()
+                || said.bags().isPresent()
+                || said.fault().equals(Optional.of(AmountWords.Fault.TOO_LARGE));
     }
 
     private boolean first(Column meaning, Predicate<String> fits) {

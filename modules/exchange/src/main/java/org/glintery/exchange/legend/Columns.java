@@ -37,6 +37,16 @@ record Columns(List<Optional<Column>> meanings, List<String> titles, int headerR
         return new Columns(guessed, titles(List.of(), widest(rows)), 0);
     }
 
+    /** What a heading such as "bags of 200" says that one bag holds. */
+    Optional<Integer> bagSize() {
+        return meanings.contains(Optional.of(Column.BAGS)) ? Column.bagSize(title(Column.BAGS)) : Optional.empty();
+    }
+
+    /** The title of the column that has this meaning; it must be there. */
+    String title(Column meaning) {
+        return titles.get(meanings.indexOf(Optional.of(meaning)));
+    }
+
     boolean nameALine() {
         return meanings.contains(Optional.of(Column.SYMBOL)) || meanings.contains(Optional.of(Column.CODE));
     }

@@ -1,12 +1,13 @@
 package org.glintery.exchange.legend;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.glintery.api.exchange.LegendReader.Assumed;
-import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.AmountWords;
 import org.glintery.api.ledger.Body;
 import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
@@ -22,77 +23,102 @@ import org.openide.util.NbBundle.Messages;
  */
 @Messages({
     "row-no-name=there is neither a symbol nor a code",
-    "row-unprintable=it holds signs that can''t be printed",
-    "# {0} - column",
-    "# {1} - what is wrong",
-    "row-figure={0}: {1}",
+    "row-unprintable=it holds signs that can't be printed",
     "# {0} - what stands there",
     "row-colour=''{0}'' is not a colour such as #3c6e71",
     "# {0} - what stands there",
     "row-size=''{0}'' is not a size in millimetres",
+    "# {0} - what the shape says",
+    "# {1} - what the size says",
+    "row-two-sizes=the shape says {0} and the size {1}",
     "# {0} - what stands there",
     "# {1} - column",
     "row-word=''{0}'' is not a {1} we know"
 })
 record LegendRow(Optional<LegendLine> line, CardEntry entry, List<String> faults) {
-    private static final long MOST_BAGS = 10_000;
 
-    /**
-     * @param cells by meaning, blank where the row does not say
-     * @param extras further cells that are not blank, by their header
-     */
-    static LegendRow of(Map<Column, String> cells, Map<String, String> extras, Figures figures, Assumed assumed) {
-        return new Maker(cells, figures).make(extras, assumed);
+    /** What one row holds. @param extras further cells that are not blank, by their header */
+    record Cells(Map<Column, String> byMeaning, Map<String, String> extras) {
+        /** Blank where the row does not say. */
+        String cell(Column column) {
+            return byMeaning.getOrDefault(column, "");
+        }
+
+        /** Blank also where a dash or "n/a" stands: a symbol alone may be a dash. */
+        String said(Column column) {
+            String text = cell(column);
+            boolean isName = column == Column.CODE || column == Column.NAME;
+            boolean silent = isName ? text.matches("[-–—?]*") : AmountWords.areSilent(text);
+            return silent ? "" : text;
+        }
+    }
+
+    static LegendRow of(Cells cells, Columns columns, AmountWords words, Assumed assumed) {
+        return new Maker(cells, columns).make(words, assumed);
     }
 
     /** Collects faults while the parts of a line are made. */
     private static final class Maker {
-        private final Map<Column, String> cells;
-        private final Figures figures;
+        private final Cells cells;
+        private final Columns columns;
         private final List<String> faults = new ArrayList<>();
 
-        Maker(Map<Column, String> cells, Figures figures) {
+        Maker(Cells cells, Columns columns) {
             this.cells = cells;
-            this.figures = figures;
+            this.columns = columns;
         }
 
-        LegendRow make(Map<String, String> extras, Assumed assumed) {
-            String symbol = cell(Column.SYMBOL);
-            String code = cell(Column.CODE);
-            Optional<String> name = Optional.of(cell(Column.NAME)).filter(text -> !text.isEmpty());
+        LegendRow make(AmountWords words, Assumed assumed) {
+            String symbol = cells.cell(Column.SYMBOL);
+            String code = cells.said(Column.CODE);
+            Optional<String> name = Optional.of(cells.said(Column.NAME)).filter(text -> !text.isEmpty());
             if (symbol.isEmpty() && code.isEmpty()) {
                 faults.add(Bundle.row_no_name());
             }
-            if (cells.values().stream().anyMatch(Signs::areUnprintable)
-                    || extras.values().stream().anyMatch(Signs::areUnprintable)) {
+            if (cells.byMeaning().values().stream().anyMatch(Signs::areUnprintable)
+                    || cells.extras().values().stream().anyMatch(Signs::areUnprintable)) {
                 faults.add(Bundle.row_unprintable());
             }
-            Shape shape =
-                    word(Column.SHAPE, DrillWords::shape).or(assumed::shape).orElse(Shape.SQUARE);
-            int size = size(shape);
-            Body body = word(Column.BODY, DrillWords::body).orElse(Body.RESIN);
-            Coating coating = word(Column.COATING, DrillWords::coating).orElse(Coating.NONE);
-            Optional<Long> needed = figure(Column.NEEDED, Amount.MOST);
-            Optional<Long> supplied = figure(Column.SUPPLIED, Amount.MOST);
-            Optional<Integer> bags = figure(Column.BAGS, MOST_BAGS).map(Long::intValue);
+            // A legend that prints no codes still tells its drills apart: by their names, else by their symbols.
+            Optional<Drill> drill = drill(assumed, code.isEmpty() ? name.orElse(symbol) : code);
             var entry = new CardEntry(name, colour(), false);
+            RowAmounts amounts = RowAmounts.of(cells, columns, words);
+            faults.addAll(amounts.faults());
             if (!faults.isEmpty()) {
                 return new LegendRow(Optional.empty(), entry, List.copyOf(faults));
             }
-            // A legend that prints no codes still tells its drills apart: by their names, else by their symbols.
-            String known = code.isEmpty() ? name.orElse(symbol) : code;
-            var drill = new Drill(shape, size, body, coating, Optional.empty(), assumed.card(), known);
-            Amount amount = supplied.map(Amount::counted).orElse(Amount.unknown());
-            var line = new LegendLine(symbol.isEmpty() ? code : symbol, drill, needed, amount, bags, extras);
+            Map<String, String> notes = new LinkedHashMap<>(cells.extras());
+            notes.putAll(amounts.notes());
+            var line = new LegendLine(
+                    symbol.isEmpty() ? code : symbol,
+                    drill.orElseThrow(),
+                    amounts.needed(),
+                    amounts.supplied(),
+                    amounts.bags(),
+                    notes);
             return new LegendRow(Optional.of(line), entry, List.of());
         }
 
-        private String cell(Column column) {
-            return cells.getOrDefault(column, "");
+        private Optional<Drill> drill(Assumed assumed, String known) {
+            Optional<ShapeWords> told = word(Column.SHAPE, ShapeWords::of);
+            Shape shape = told.map(ShapeWords::shape).or(assumed::shape).orElse(Shape.SQUARE);
+            Optional<Integer> size = size(told.flatMap(ShapeWords::sizeHundredths));
+            Optional<Body> body = word(Column.BODY, DrillWords::body);
+            Optional<Coating> coating = word(Column.COATING, DrillWords::coating);
+            return faults.isEmpty()
+                    ? Optional.of(new Drill(
+                            shape,
+                            size.orElse(Drill.usualSizeHundredths(shape)),
+                            body.orElse(Body.RESIN),
+                            coating.orElse(Coating.NONE),
+                            told.flatMap(ShapeWords::outline),
+                            assumed.card(),
+                            known))
+                    : Optional.empty();
         }
 
         private <E> Optional<E> word(Column column, Function<String, Optional<E>> meaning) {
-            String text = cell(column);
+            String text = cells.said(column);
             Optional<E> meant = meaning.apply(text);
             if (!text.isEmpty() && meant.isEmpty()) {
                 faults.add(Bundle.row_word(Signs.shortened(text), column.words()));
@@ -100,14 +126,8 @@ record LegendRow(Optional<LegendLine> line, CardEntry entry, List<String> faults
             return meant;
         }
 
-        private Optional<Long> figure(Column column, long most) {
-            Figures.Read read = figures.whole(cell(column), most);
-            read.fault().ifPresent(fault -> faults.add(Bundle.row_figure(column.words(), fault)));
-            return read.value().isPresent() ? Optional.of(read.value().getAsLong()) : Optional.empty();
-        }
-
         private Optional<String> colour() {
-            String text = cell(Column.HEX);
+            String text = cells.said(Column.HEX);
             Optional<String> hex = ColourWords.hex(text);
             if (!text.isEmpty() && hex.isEmpty()) {
                 faults.add(Bundle.row_colour(Signs.shortened(text)));
@@ -115,16 +135,16 @@ record LegendRow(Optional<LegendLine> line, CardEntry entry, List<String> faults
             return hex;
         }
 
-        private int size(Shape shape) {
-            String text = cell(Column.SIZE).replaceFirst("(?i)\\s*mm$", "").replace(',', '.');
-            if (text.isEmpty()) {
-                return Drill.usualSizeHundredths(shape);
+        private Optional<Integer> size(Optional<Integer> byShape) {
+            String text = cells.said(Column.SIZE);
+            Optional<Integer> size = DrillWords.sizeHundredths(text);
+            if (!text.isEmpty() && size.isEmpty()) {
+                faults.add(Bundle.row_size(Signs.shortened(text)));
             }
-            if (text.matches("\\d{1,3}(\\.\\d{1,2}0*)?") && Math.round(Double.parseDouble(text) * 100) > 0) {
-                return (int) Math.round(Double.parseDouble(text) * 100);
+            if (size.isPresent() && byShape.isPresent() && !size.equals(byShape)) {
+                faults.add(Bundle.row_two_sizes(Signs.shortened(cells.cell(Column.SHAPE)), Signs.shortened(text)));
             }
-            faults.add(Bundle.row_size(Signs.shortened(cell(Column.SIZE))));
-            return Drill.usualSizeHundredths(shape);
+            return size.or(() -> byShape);
         }
     }
 }

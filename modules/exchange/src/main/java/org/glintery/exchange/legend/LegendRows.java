@@ -8,6 +8,8 @@ import org.glintery.api.Result;
 import org.glintery.api.exchange.LegendReader.Assumed;
 import org.glintery.api.exchange.LegendReader.BadRow;
 import org.glintery.api.exchange.LegendReader.Reading;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.stash.Legend;
 import org.glintery.exchange.csv.BrokenRowException;
 import org.glintery.exchange.csv.CsvRow;
 import org.glintery.exchange.csv.CsvRows;
@@ -29,7 +31,6 @@ import org.openide.util.NbBundle.Messages;
     "row-broken=a quotation mark is missing or one too many, and nothing after it could be read"
 })
 record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
-    static final int MOST_LINES = 1_000;
     /** A title and a header may come before the lines. */
     private static final int MOST_ROWS_ABOVE = 10;
 
@@ -43,7 +44,7 @@ record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
             return Result.refused("not-a-legend", Bundle.legend_not_text());
         }
         LegendRows read = of(text);
-        if (read.rows.size() > MOST_LINES + MOST_ROWS_ABOVE) {
+        if (read.rows.size() > Legend.MOST_LINES + MOST_ROWS_ABOVE) {
             return tooLong();
         }
         if (read.characters > MOST_CHARACTERS) {
@@ -57,7 +58,9 @@ record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
         long characters = 0;
         try (var csv = new CsvRows(text.reader(), text.separator().sign(), MOST_COLUMNS, LONGEST_CELL)) {
             Optional<CsvRow> row = csv.next();
-            while (row.isPresent() && rows.size() <= MOST_LINES + MOST_ROWS_ABOVE && characters <= MOST_CHARACTERS) {
+            while (row.isPresent()
+                    && rows.size() <= Legend.MOST_LINES + MOST_ROWS_ABOVE
+                    && characters <= MOST_CHARACTERS) {
                 if (!row.get().isBlank()) {
                     rows.add(new CsvRow(
                             row.get().line() + text.linesSkipped(), row.get().cells()));
@@ -83,7 +86,7 @@ record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
                     "not-a-legend",
                     broken.map(row -> Bundle.legend_broken(row.line())).orElse(Bundle.legend_no_columns()));
         }
-        if (rows.size() - columns.headerRows() > MOST_LINES) {
+        if (rows.size() - columns.headerRows() > Legend.MOST_LINES) {
             return tooLong();
         }
         var table = new LegendTable(columns, rows, assumed);
@@ -100,6 +103,6 @@ record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
     }
 
     private static Result<Reading> tooLong() {
-        return Result.refused("too-long", Bundle.legend_too_long(MOST_LINES));
+        return Result.refused("too-long", Bundle.legend_too_long(Balance.grouped(Legend.MOST_LINES)));
     }
 }

@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.glintery.api.exchange.LegendReader.Assumed;
 import org.glintery.api.exchange.LegendReader.BadRow;
+import org.glintery.api.ledger.AmountWords;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.exchange.csv.CsvRow;
@@ -16,10 +19,12 @@ import org.glintery.exchange.csv.CsvRow;
 /** The rows of a table taken for legend lines, in their order, under columns whose meaning is known. */
 final class LegendTable {
     private static final Set<Column> NUMBERS = Set.of(Column.NEEDED, Column.SUPPLIED, Column.BAGS);
+    /** How spreadsheets are made to keep the zeros before a code. */
+    private static final Pattern KEPT_AS_TEXT = Pattern.compile("=\"(.*)\"");
 
     private final Columns columns;
     private final Assumed assumed;
-    private final Figures figures;
+    private final AmountWords words;
     private final List<LegendLine> lines = new ArrayList<>();
     private final Map<String, CardEntry> entries = new LinkedHashMap<>();
     private final List<BadRow> badRows = new ArrayList<>();
@@ -28,7 +33,7 @@ final class LegendTable {
         this.columns = columns;
         this.assumed = assumed;
         List<CsvRow> own = rows.subList(columns.headerRows(), rows.size());
-        figures = Figures.asIn(own.stream()
+        words = AmountWords.asIn(own.stream()
                 .flatMap(row -> byMeaning(row).entrySet().stream())
                 .filter(cell -> NUMBERS.contains(cell.getKey()))
                 .map(Map.Entry::getValue)
@@ -50,7 +55,7 @@ final class LegendTable {
     }
 
     private void take(CsvRow row) {
-        LegendRow read = LegendRow.of(byMeaning(row), extras(row), figures, assumed);
+        LegendRow read = LegendRow.of(new LegendRow.Cells(byMeaning(row), extras(row)), columns, words, assumed);
         if (read.line().isEmpty()) {
             badRows.add(new BadRow(row.line(), String.join("; ", read.faults())));
             return;
@@ -68,7 +73,7 @@ final class LegendTable {
         for (int place = 0; place < row.cells().size(); place++) {
             Optional<Column> meaning = columns.meaning(place);
             if (meaning.isPresent()) {
-                cells.put(meaning.get(), row.cell(place));
+                cells.put(meaning.get(), text(row.cell(place)));
             }
         }
         return cells;
@@ -78,9 +83,14 @@ final class LegendTable {
         Map<String, String> extras = new LinkedHashMap<>();
         for (int place = 0; place < row.cells().size(); place++) {
             if (columns.meaning(place).isEmpty() && !row.cell(place).isEmpty()) {
-                extras.put(columns.titles().get(place), row.cell(place));
+                extras.put(columns.titles().get(place), text(row.cell(place)));
             }
         }
         return extras;
+    }
+
+    private static String text(String cell) {
+        Matcher kept = KEPT_AS_TEXT.matcher(cell);
+        return kept.matches() ? kept.group(1).strip() : cell;
     }
 }

@@ -21,6 +21,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import javax.imageio.ImageIO;
+import org.glintery.api.Json;
+import org.glintery.api.JsonCodec;
 import org.glintery.api.Result;
 import org.glintery.api.exchange.KitFiles;
 import org.glintery.api.ledger.Amount;
@@ -51,6 +53,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.openide.util.Lookup;
 
 class KitFilesTest {
     private static final UUID KIT = new UUID(1, 1);
@@ -225,14 +228,14 @@ class KitFilesTest {
             delimiter = '|',
             value = {
                 "{\"title\":\"A\",\"pieces\":[{}]}|pieces[0]: title is missing",
-                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\"},{\"symbol\":\"A\",\"code\":\"T\",\"needed\":-1}]}]}|pieces[0].legend[1].needed must have a minimum value of 0",
+                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\"},{\"symbol\":\"A\",\"code\":\"T\",\"needed\":-1}]}]}|pieces[0].legend[1].needed should be at least 0",
                 "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"neded\":1}]}]}|pieces[0].legend[0]: neded is not a word we know here",
                 "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"coverage\":\"half\"}]}|pieces[0].coverage should be one of full, partial, not-said",
-                "{\"title\":7,\"pieces\":[]}|title should be of the kind string",
+                "{\"title\":7,\"pieces\":[]}|title should be text",
                 "{\"title\":\"  \",\"pieces\":[]}|title is blank",
                 "{\"title\":\"A\",\"orderedOn\":\"soonish\",\"pieces\":[]}|orderedOn",
                 "{\"title\":\"A\",\"pictures\":[{\"caption\":\"x\"}],\"pieces\":[]}|pictures[0] should have either bytes or a file",
-                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"needed\":1e30}]}]}|pieces[0].legend[0].needed must have a maximum value"
+                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"needed\":1e30}]}]}|pieces[0].legend[0].needed should be at most 1000000000"
             })
     void saysWhatIsWrongAndWhere(String json, String words) throws IOException {
         Path file = file("{\"format\":\"glintery-kit\",\"version\":1," + json.substring(1));
@@ -344,13 +347,34 @@ class KitFilesTest {
                 .isEqualTo("unknown-kit");
     }
 
+    private String schema() throws IOException {
+        try (var in = getClass().getResourceAsStream("/org/glintery/exchange/kit.schema.json")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    private static BigDecimal limit(Json.Obj schema, String... path) {
+        Json.Obj at = schema;
+        for (String name : Arrays.copyOf(path, path.length - 1)) {
+            at = (Json.Obj) at.get(name).orElseThrow();
+        }
+        return at.number(path[path.length - 1]).orElseThrow();
+    }
+
+    /** The schema is read by others and so repeats the numbers that the program holds. */
+    @Test
+    void hasTheLimitsInItsSchema_thatHoldEverywhere() throws IOException {
+        var schema = (Json.Obj) Lookup.getDefault().lookup(JsonCodec.class).parse(schema());
+        assertThat(limit(schema, "$defs", "piece", "properties", "legend", "maxItems"))
+                .isEqualByComparingTo(BigDecimal.valueOf(Legend.MOST_LINES));
+        assertThat(limit(schema, "$defs", "line", "properties", "bags", "maximum"))
+                .isEqualByComparingTo(BigDecimal.valueOf(Amount.MOST_BAGS));
+        assertThat(limit(schema, "$defs", "count", "maximum")).isEqualByComparingTo(BigDecimal.valueOf(Amount.MOST));
+    }
+
     @Test
     void publishesASchema_thatIsValidItself() throws IOException {
-        String schema = new String(
-                getClass()
-                        .getResourceAsStream("/org/glintery/exchange/kit.schema.json")
-                        .readAllBytes(),
-                StandardCharsets.UTF_8);
+        String schema = schema();
         var meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         assertThat(meta.validate(schema, InputFormat.JSON)).isEmpty();

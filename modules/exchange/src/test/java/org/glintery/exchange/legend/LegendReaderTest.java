@@ -129,11 +129,11 @@ class LegendReaderTest {
                         new BadRow(
                                 5,
                                 "'wood' is not a body we know; 'sparkly' is not a coating we know; "
-                                        + "needed: '99999999999999999999' is more than 1 000 000 000"),
+                                        + "needed: '99999999999999999999' is more than 1\u2009000\u2009000\u2009000"),
                         new BadRow(7, "needed: 'many' is not a whole number; bags: '-2' is below zero"),
                         new BadRow(8, "there is neither a symbol nor a code"),
                         new BadRow(9, "needed: '1.5' is not a whole number"),
-                        new BadRow(11, "bags: '99999' is more than 10 000"));
+                        new BadRow(11, "bags: '99999' is more than 10\u2009000"));
         assertThat(reading.lines()).extracting(LegendLine::symbol).containsExactly("G");
         assertThat(reading.lines().get(0).bags()).contains(1);
     }
@@ -253,7 +253,14 @@ class LegendReaderTest {
                 "In the kit|supplied",
                 "Bag number|a note",
                 "Price|a note",
-                "Needed (approx.)|needed"
+                "Needed (approx.)|needed",
+                "# of drills|needed",
+                "Drill #|code",
+                "Colour №|code",
+                "Drills in kit|supplied",
+                "Bags (200)|bags",
+                "No. of bags of 500|bags",
+                "Drills per bag|a note"
             })
     void understandsAHeader_inPlainEnglish(String header, String meaning) {
         assertThat(text("symbol;" + header + "\nA;\n").columns()).containsEntry(header, meaning);
@@ -311,6 +318,107 @@ class LegendReaderTest {
         assertThat(refusal(reader.read(fixture("utf8.csv").resolveSibling("gone.csv"), ASSUMED))
                         .code())
                 .isEqualTo("unreadable");
+    }
+
+    @Test
+    void takesBagsForBags_inWhicheverColumnTheyStand() {
+        List<LegendLine> lines = text("symbol;code;quantity;supplied;bags\n"
+                        + "A;T1;350;2 bags;\nB;T2;350;2 x 200;\nC;T3;2 bags;;\nD;T4;;;2 x 200\nE;T5;;2 bags;2\n")
+                .lines();
+        assertThat(lines).extracting(LegendLine::bags).containsOnly(Optional.of(2));
+        assertThat(lines)
+                .extracting(LegendLine::supplied)
+                .containsExactly(
+                        Amount.unknown(),
+                        Amount.inBags(400, 2),
+                        Amount.unknown(),
+                        Amount.inBags(400, 2),
+                        Amount.unknown());
+        assertThat(lines)
+                .extracting(LegendLine::needed)
+                .containsExactly(
+                        Optional.of(350L), Optional.of(350L), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    @Test
+    void takesWhatABagHolds_fromTheHeading() {
+        Reading reading = text("symbol;code;Bags of 250\nA;T1;3\n");
+        assertThat(reading.columns()).containsEntry("Bags of 250", "bags");
+        assertThat(reading.lines().get(0).bags()).contains(3);
+        assertThat(reading.lines().get(0).supplied()).isEqualTo(Amount.inBags(750, 3));
+    }
+
+    @Test
+    void keepsAsANote_whatAnAmountCantHold() {
+        Reading reading = text("symbol;code;needed;In the kit\nA;T1;about 200;half a bag\nB;T2;350;5 g\n");
+        assertThat(reading.badRows()).isEmpty();
+        assertThat(reading.lines().get(0).needed()).contains(200L);
+        assertThat(reading.lines()).extracting(LegendLine::supplied).containsOnly(Amount.unknown());
+        assertThat(reading.lines().get(0).extras())
+                .isEqualTo(Map.of("needed", "about 200", "In the kit", "half a bag"));
+        assertThat(reading.lines().get(1).extras()).isEqualTo(Map.of("In the kit", "5 g"));
+    }
+
+    @Test
+    void refusesARow_whoseColumnsContradictEachOther() {
+        assertThat(text("symbol;code;shape;size;supplied;bags\nA;T1;round 2.8 mm;2.5;2 bags;3\n")
+                        .badRows())
+                .containsExactly(new BadRow(
+                        2, "the shape says round 2.8 mm and the size 2.5; one column says 3 bags and another 2"));
+    }
+
+    @Test
+    void readsASpecialShape_withItsOutline() {
+        assertThat(text("symbol;code;shape\nA;T1;special (drop)\n")
+                        .lines()
+                        .get(0)
+                        .drill())
+                .isEqualTo(new Drill(Shape.SPECIAL, 250, Body.RESIN, Coating.NONE, Optional.of("drop"), "own", "T1"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"2.8|280", "2,8 mm|280", "Ø 2.8|280", "0.28 cm|280", "2.5 x 2.5 mm|250", "2.50|250", ".25cm|250"})
+    void readsSizes_asPeopleWriteThem(String written, int hundredths) {
+        LegendLine line =
+                text("symbol;code;size\nA;T1;" + written + "\n").lines().get(0);
+        assertThat(line.drill().sizeHundredths()).isEqualTo(hundredths);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "0|#000000",
+                "3366|#003366",
+                "#3C6E71FF|#3c6e71",
+                "&H3c6e71|#3c6e71",
+                "60/110/113|#3c6e71",
+                "R:60 G:110 B:113|#3c6e71",
+                "rgb(100%, 0%, 50%)|#ff0080"
+            })
+    void readsColours_asPeopleWriteThem(String written, String hex) {
+        assertThat(text("symbol;code;hex\nA;T1;" + written + "\n")
+                        .entries()
+                        .get("T1")
+                        .hex())
+                .contains(hex);
+    }
+
+    @Test
+    void takesADash_forNothingSaid() {
+        LegendLine line = text("symbol;code;name;hex;shape;size;body;coating\n-;-;Tar;-;n/a;–;?;—\n")
+                .lines()
+                .get(0);
+        assertThat(line.symbol()).isEqualTo("-");
+        assertThat(line.drill()).isEqualTo(Drill.of(Shape.SQUARE, 250, "own", "Tar"));
+    }
+
+    @Test
+    void takesOffWhatASpreadsheetNeeds_toKeepTheZerosOfACode() {
+        assertThat(text("symbol,code\nA,=\"0123\"\n").lines().get(0).drill().code())
+                .isEqualTo("0123");
     }
 
     @Test

@@ -26,7 +26,10 @@ final class BlobFolder {
         if (Files.exists(file) && Files.size(file) == bytes.length) {
             return;
         }
-        Files.createDirectories(folder);
+        if (Files.notExists(folder)) {
+            Files.createDirectories(folder);
+            FolderNames.sync(folder.toAbsolutePath().getParent());
+        }
         Path part = folder.resolve(hash + ".part");
         try {
             try (FileChannel channel = FileChannel.open(
@@ -38,19 +41,10 @@ final class BlobFolder {
                 channel.force(true);
             }
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            syncNames();
+            FolderNames.sync(folder);
         } catch (IOException e) {
             Files.deleteIfExists(part);
             throw e;
-        }
-    }
-
-    /** Makes the new name durable too, where folders can be synced; Windows knows no such thing. */
-    private void syncNames() throws IOException {
-        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-                channel.force(true);
-            }
         }
     }
 

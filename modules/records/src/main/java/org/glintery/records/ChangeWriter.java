@@ -145,7 +145,7 @@ final class ChangeWriter {
         } catch (SQLException | IOException e) {
             database.rollback();
             return Result.refused(DiskRefusals.of(e, database.isClosed()));
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | Error e) { // nothing half written may stay, whatever went wrong
             database.rollback();
             throw e;
         }

@@ -129,8 +129,17 @@ final class Database {
     }
 
     private void shutDown() throws SQLException, IOException {
+        rollback(); // closing would commit what is open
+        try {
+            // closing says nothing when it can't write: this does
+            checkpoint.execute("checkpoint sync");
+        } catch (SQLException e) {
+            abandon();
+            throw e;
+        }
         long size = size();
-        if (size > WORTH_COMPACTING && size > compacted + compacted / 2) {
+        boolean grown = size > WORTH_COMPACTING && size > compacted + compacted / 2;
+        if (grown && Files.getFileStore(file).getUsableSpace() > 2 * size) {
             checkpoint.execute("shutdown compact");
         } else {
             checkpoint.execute("shutdown");
@@ -138,6 +147,7 @@ final class Database {
         try (FileChannel written = FileChannel.open(file, StandardOpenOption.WRITE)) {
             written.force(true);
         }
+        FolderNames.sync(file.toAbsolutePath().getParent());
     }
 
     private long size() {

@@ -30,6 +30,10 @@ import org.openide.util.lookup.ServiceProvider;
     "workshop-newer=This workshop was written by a newer Glintery. Nothing was changed; update Glintery to open it.",
     "# {0} - what went wrong",
     "workshop-unreadable=This workshop can''t be read ({0}). Nothing was changed; a backup can be restored into a new folder.",
+    "# {0} - the file",
+    "journal-damaged=The file {0} of this workshop is damaged, and opening it would lose the newest changes. Nothing was changed; keep a copy of the folder, and restore a backup into a new one.",
+    "folder-name=A workshop can not be in a folder with a semicolon in its name. Nothing was changed; rename the folder or choose another.",
+    "workshop-foreign=This database holds more than a workshop does, and was not opened. Nothing was changed; a backup can be restored into a new folder.",
     "# {0} - problem",
     "restored-damaged=What was restored is not whole: {0} Nothing was kept; try an older backup."
 })
@@ -126,6 +130,9 @@ public final class H2Workshops implements Workshops {
     }
 
     private Result<Workshop> open(Path folder, WorkshopLock lock) {
+        if (folder.toAbsolutePath().toString().contains(";")) {
+            return Result.refused("folder-name", Bundle.folder_name());
+        }
         Database database;
         try {
             database = Database.open(folder);
@@ -133,6 +140,10 @@ public final class H2Workshops implements Workshops {
             return Result.refused(unreadable(e));
         }
         try {
+            if (!Schema.isOurs(database.connection())) {
+                database.close();
+                return Result.refused("unreadable", Bundle.workshop_foreign());
+            }
             int version = Schema.version(database.connection());
             if (version > Schema.VERSION) {
                 database.close();
@@ -153,6 +164,9 @@ public final class H2Workshops implements Workshops {
     }
 
     private static Refusal unreadable(Exception e) {
+        if (e instanceof DamagedJournalException) {
+            return new Refusal("unreadable", Bundle.journal_damaged(Journal.FILE));
+        }
         Refusal disk = DiskRefusals.of(e, false);
         if (!disk.code().equals("disk")) {
             return disk;

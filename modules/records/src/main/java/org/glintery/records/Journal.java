@@ -3,6 +3,7 @@ package org.glintery.records;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.zip.CRC32;
@@ -12,7 +13,8 @@ import java.util.zip.CRC32;
  * as made. H2 alone is not enough: once it uses freed parts of its file again, some 45 s after opening, a killed process
  * can cost it its newest commits in spite of every sync. Opening brings the database up to what stands here.
  *
- * <p>A record is its length, its CRC-32 and its bytes. A record that is cut short was never answered for and is dropped.
+ * <p>A record is its length, its CRC-32 and its bytes. A last record that is cut short was never answered for and is
+ * dropped. With whole records behind it, it is damage: then nothing is touched.
  * Writer thread.
  */
 final class Journal implements AutoCloseable {
@@ -34,12 +36,19 @@ final class Journal implements AutoCloseable {
 
     /** Opens the journal of a workshop, a new one if there is none, and hands over what it holds. */
     static Journal open(Path folder, Reader reader) throws IOException {
+        boolean made = Files.notExists(folder.resolve(FILE));
         FileChannel channel = FileChannel.open(
                 folder.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
         try {
             var journal = new Journal(channel);
             journal.read(reader);
+            if (journal.wholeRecordsFollow()) {
+                throw new DamagedJournalException();
+            }
             channel.truncate(journal.end);
+            if (made) {
+                FolderNames.sync(folder);
+            }
             return journal;
         } catch (IOException | RuntimeException e) {
             channel.close();
@@ -65,6 +74,24 @@ final class Journal implements AutoCloseable {
         }
     }
 
+    /** Whether anything behind the last record that could be read is a record: a torn write leaves none. */
+    private boolean wholeRecordsFollow() throws IOException {
+        long rest = channel.size() - end;
+        if (rest > Integer.MAX_VALUE - HEAD) {
+            return true;
+        }
+        ByteBuffer tail = filled(end, (int) rest);
+        for (int at = 1; at + HEAD < tail.limit(); at++) {
+            int length = tail.getInt(at);
+            if (length > 0
+                    && length <= tail.limit() - at - HEAD
+                    && crc(tail.array(), at + HEAD, length) == tail.getInt(at + Integer.BYTES)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private ByteBuffer filled(long from, int length) throws IOException {
         ByteBuffer buffer = ByteBuffer.allocate(length);
         while (buffer.hasRemaining() && channel.read(buffer, from + buffer.position()) >= 0) {
@@ -84,6 +111,7 @@ final class Journal implements AutoCloseable {
             channel.force(false);
         } catch (IOException e) {
             channel.truncate(end);
+            channel.force(false);
             throw e;
         }
         beforeLast = end;
@@ -108,8 +136,12 @@ final class Journal implements AutoCloseable {
     }
 
     private static int crc(byte[] bytes) {
+        return crc(bytes, 0, bytes.length);
+    }
+
+    private static int crc(byte[] bytes, int from, int length) {
         var crc = new CRC32();
-        crc.update(bytes);
+        crc.update(bytes, from, length);
         return (int) crc.getValue();
     }
 

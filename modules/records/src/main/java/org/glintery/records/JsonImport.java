@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.GlinteryException;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Refusal;
@@ -49,11 +50,16 @@ final class JsonImport {
         if (!workshop.isEmpty()) {
             return Result.refused("not-empty", Bundle.import_not_empty());
         }
-        Result<CopyReport> result = readInto(file);
-        if (result instanceof Result.Refused<CopyReport>) {
-            blobs.values().forEach(workshop::takeAway);
+        boolean taken = false;
+        try {
+            Result<CopyReport> result = readInto(file);
+            taken = result instanceof Result.Ok<CopyReport>;
+            return result;
+        } finally {
+            if (!taken) {
+                blobs.values().forEach(workshop::takeAway);
+            }
         }
-        return result;
     }
 
     private Result<CopyReport> readInto(Path file) {
@@ -83,6 +89,11 @@ final class JsonImport {
                     "unreadable", Bundle.import_unreadable(MalformedWords.of(e).getMessage()));
         } catch (IOException e) {
             return Result.refused("unreadable", Bundle.import_unreadable("the file can't be read"));
+        } catch (GlinteryException e) {
+            if (e.getCause() instanceof IOException disk) { // a picture could not be laid down
+                return Result.refused(DiskRefusals.of(disk, false));
+            }
+            throw e;
         }
     }
 

@@ -41,6 +41,24 @@ final class Schema {
                         + " primary key(change, place))"));
     }
 
+    /**
+     * Whether a database holds plain tables only. Views, routines and triggers could run code of whoever made the file,
+     * such as a backup that came from elsewhere: ask before the first table is read.
+     */
+    static boolean isOurs(Connection connection) throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet others = statement.executeQuery("select (select count(*) from information_schema.tables"
+                        + " where table_schema <> 'INFORMATION_SCHEMA' and table_type <> 'BASE TABLE')"
+                        + " + (select count(*) from information_schema.routines)"
+                        + " + (select count(*) from information_schema.triggers)"
+                        + " + (select count(*) from information_schema.columns where table_schema = 'PUBLIC'"
+                        + " and (is_generated = 'ALWAYS' or domain_name is not null))"
+                        + " + (select count(*) from information_schema.constants)")) {
+            others.next();
+            return others.getLong(1) == 0;
+        }
+    }
+
     /** The version a database holds, 0 for an empty one. */
     static int version(Connection connection) throws SQLException {
         try (Statement statement = connection.createStatement()) {

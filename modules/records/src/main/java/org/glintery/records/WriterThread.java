@@ -39,7 +39,7 @@ final class WriterThread implements AutoCloseable {
                 try {
                     T result = work.call();
                     future.completeAsync(() -> result);
-                } catch (Exception e) {
+                } catch (Exception | Error e) { // whoever waits must hear of it, whatever it was
                     future.completeAsync(() -> {
                         throw new CompletionException(e);
                     });

@@ -118,6 +118,49 @@ class DiskFullTest {
     }
 
     @Test
+    void losesNothing_whenItIsClosedWhileTheDiskIsFull() throws IOException {
+        int acknowledged = 300;
+        try (Workshop workshop = workshops.create(disk.resolve("w")).orThrow()) {
+            for (int i = 0; i < acknowledged; i++) {
+                buy(workshop, 1).orThrow();
+            }
+            fill();
+        }
+        assertThat(disk.resolve("w").resolve(Journal.FILE))
+                .as("what answers for the changes until the database can")
+                .isNotEmptyFile();
+        Files.delete(disk.resolve("ballast"));
+        try (Workshop workshop = workshops.open(disk.resolve("w")).orThrow()) {
+            assertThat(workshop.view()
+                            .balance(LedgerWork.SPOTS.get(0), LedgerWork.DRILLS.get(0))
+                            .count())
+                    .isEqualTo(acknowledged);
+            assertThat(workshop.check().problems()).isEmpty();
+        }
+    }
+
+    @Test
+    void takesInNothing_whenAnImportFillsTheDisk() throws IOException {
+        Path export = temp.resolve("large.json");
+        try (Workshop large = workshops.create(temp.resolve("large")).orThrow()) {
+            byte[] picture = new byte[1 << 20];
+            for (int i = 0; i < 8; i++) {
+                picture[0] = (byte) i;
+                large.apply(ChangeSet.named("Picture")
+                                .blob(Blob.of("image/png", picture.clone()))
+                                .build())
+                        .orThrow();
+            }
+            large.exportJson(export).orThrow();
+        }
+        try (Workshop small = workshops.create(disk.resolve("w")).orThrow()) {
+            assertThat(code(small.importJson(export))).isEqualTo("disk-full");
+            assertThat(small.view().blobs()).isEmpty();
+            assertThat(disk.resolve("w").resolve(BlobFolder.NAME)).isEmptyDirectory();
+        }
+    }
+
+    @Test
     void makesNoHalfWorkshop() throws IOException {
         fill();
         assertThat(code(workshops.create(disk.resolve("w")))).isIn("disk-full", "disk", "unreadable");

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.ledger.LedgerEntry;
@@ -156,6 +157,39 @@ class JournalTest {
         assertThat(opened(folder, earlier, damaged)).isEqualTo(digests.get(2));
         byte[] zeros = Arrays.copyOf(Arrays.copyOf(journal, last), last + 4_096);
         assertThat(opened(folder, earlier, zeros)).as("a tail of zeros").isEqualTo(digests.get(2));
+    }
+
+    @Test
+    void refusesToOpen_andTouchesNothing_whenARecordInTheMiddleIsDamaged() throws IOException {
+        Path earlier = databaseBefore();
+        List<Long> ends = new ArrayList<>();
+        Path folder;
+        try (Workshop workshop = workshops.open(temp.resolve("w")).orThrow()) {
+            for (int i = 0; i < 10; i++) {
+                ends.add(Files.size(temp.resolve("w").resolve(Journal.FILE)));
+                workshop.apply(ChangeSet.named("Kit " + i)
+                                .create(Kit.TYPE, new UUID(3, i), Kit.titled("Kit " + i))
+                                .build())
+                        .orThrow();
+            }
+            folder = left(earlier, "left");
+        }
+        byte[] journal = Files.readAllBytes(folder.resolve(Journal.FILE));
+        int third = Math.toIntExact(ends.get(3));
+        for (int at : List.of(third, third + 1, third + 5, third + 30)) {
+            byte[] damaged = journal.clone();
+            damaged[at] ^= 1;
+            Files.copy(earlier, folder.resolve(Database.FILE), StandardCopyOption.REPLACE_EXISTING);
+            Files.write(folder.resolve(Journal.FILE), damaged);
+            assertThat(workshops.open(folder))
+                    .as("byte %d of %d", at, journal.length)
+                    .isInstanceOfSatisfying(
+                            Result.Refused.class,
+                            refused -> assertThat(refused.refusal().text())
+                                    .startsWith("The file glintery.journal of this workshop is damaged"));
+            assertThat(folder.resolve(Journal.FILE)).hasBinaryContent(damaged);
+        }
+        assertThat(opened(folder, earlier, journal)).as("the whole one").isNotEmpty();
     }
 
     private String opened(Path folder, Path database, byte[] journal) throws IOException {

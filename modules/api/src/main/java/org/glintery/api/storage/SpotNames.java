@@ -93,7 +93,7 @@ public final class SpotNames {
 
     private static Result<Resolved> bag(View view, String name) {
         Result<Stored<Bag>> found = ByName.find(view, Bag.TYPE, Bag::name, name);
-        if (found instanceof Result.Ok<Stored<Bag>> ok && isExactly(ok.value(), name)) {
+        if (found instanceof Result.Ok<Stored<Bag>> ok) {
             return there(new Spot.InBag(ok.value().id()));
         }
         if (found instanceof Result.Refused<Stored<Bag>> no
@@ -105,11 +105,6 @@ public final class SpotNames {
             id = UUID.randomUUID(); // that bag was renamed since: its first name is free again
         }
         return Result.ok(new Resolved(new Spot.InBag(id), List.of(new Operation.Put<>(Bag.TYPE, id, Bag.named(name)))));
-    }
-
-    private static boolean isExactly(Stored<Bag> bag, String name) {
-        return bag.value().name().strip().equalsIgnoreCase(name.strip())
-                || bag.id().toString().equalsIgnoreCase(name);
     }
 
     private static Result<Resolved> pocket(View view, String written, String rest) {

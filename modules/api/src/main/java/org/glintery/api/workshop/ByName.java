@@ -14,8 +14,8 @@ public final class ByName {
     private ByName() {}
 
     /**
-     * The document whose id, or whose name (case and outer blanks aside), is the text. Without an exact name, a
-     * name that starts with the text counts if it is the only one. Refused with {@code unknown-name} or
+     * The document whose id, or whose name (case and outer blanks aside), is the text. A part of a name is never
+     * enough: it might become somebody else's name tomorrow. Refused with {@code unknown-name} or
      * {@code ambiguous-name}, whose text lists the candidates.
      */
     public static <T extends Record> Result<Stored<T>> find(
@@ -27,10 +27,9 @@ public final class ByName {
                 return Result.ok(one);
             }
         }
-        List<Stored<T>> exact = matching(all, s -> lower(name.apply(s.value())).equals(wanted));
-        List<Stored<T>> hits = exact.isEmpty()
-                ? matching(all, s -> lower(name.apply(s.value())).startsWith(wanted))
-                : exact;
+        List<Stored<T>> hits = wanted.isEmpty()
+                ? List.of()
+                : matching(all, s -> lower(name.apply(s.value())).equals(wanted));
         if (hits.size() == 1) {
             return Result.ok(hits.get(0));
         }

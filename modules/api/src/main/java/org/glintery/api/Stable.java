@@ -6,8 +6,13 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
-/** Marks a type that keeps its meaning: it may gain members but loses and changes none. */
+/**
+ * Marks a type that keeps its meaning: it may gain members but loses and changes none. Interfaces are called by add-ons and
+ * implemented by the application, so they may gain methods; those that add-ons implement are marked {@link ExtensionPoint}
+ * besides.
+ */
+@Stable
 @Documented
-@Retention(RetentionPolicy.CLASS)
+@Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.TYPE)
 public @interface Stable {}

@@ -1,5 +1,7 @@
 package org.glintery.colour;
 
+import org.glintery.api.Stable;
+
 /**
  * The colour difference CIEDE2000 (CIE 142-2001, ISO/CIE 11664-6) with all parametric factors 1, in the form of Sharma, Wu
  * and Dalal, Color Res. Appl. 30(1):21-30, 2005. About 1 is just seen side by side. It is symmetric, but no metric: the
@@ -8,6 +10,7 @@ package org.glintery.colour;
  * <p>Hues are carried as directions, not as angles: the mean hue halves the angle between two directions, and the
  * cosines of its multiples follow from it. That is more than twice as fast and the same to the tenth digit.
  */
+@Stable
 public final class Ciede2000 {
 
     private static final double TO_25_POWER_7 = 6103515625.0;

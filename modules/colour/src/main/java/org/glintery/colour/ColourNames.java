@@ -3,11 +3,13 @@ package org.glintery.colour;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.glintery.api.Stable;
 
 /**
  * Published names of colours. A colour's name is that of the nearest named colour under CIEDE2000; among equally near
  * ones that of the first.
  */
+@Stable
 public final class ColourNames {
 
     private record Placed(NamedColour named, Lab lab) {}

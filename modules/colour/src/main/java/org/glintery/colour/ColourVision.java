@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.glintery.api.Stable;
 
 /**
  * How a colour looks to someone with a colour-vision deficiency: Machado, Oliveira and Fernandes, "A physiologically-based
  * model for simulation of color vision deficiency", IEEE TVCG 15(6):1291-1298, 2009. The published matrices stand at
  * steps of a tenth; between them the entries are interpolated. They act on linear light, not on encoded values.
  */
+@Stable
 public enum ColourVision {
     /** Long-wave (red) cones shifted or missing. */
     PROTAN("Protanomaly"),

@@ -1,6 +1,9 @@
 package org.glintery.colour;
 
+import org.glintery.api.Stable;
+
 /** How well one colour can be read on another: relative luminance and contrast ratio of WCAG 2.2. */
+@Stable
 public final class Contrast {
 
     /** What WCAG 2.2 asks of text, success criterion 1.4.3. */

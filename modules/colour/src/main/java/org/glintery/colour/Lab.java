@@ -1,5 +1,7 @@
 package org.glintery.colour;
 
+import org.glintery.api.Stable;
+
 /**
  * CIE 1976 L*a*b* (CIE 15:2018).
  *
@@ -7,6 +9,7 @@ package org.glintery.colour;
  * @param a from green (negative) to red
  * @param b from blue (negative) to yellow
  */
+@Stable
 public record Lab(double l, double a, double b) {
 
     private static final double EPSILON = 216.0 / 24389;

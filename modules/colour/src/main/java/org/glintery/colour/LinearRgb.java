@@ -1,9 +1,12 @@
 package org.glintery.colour;
 
+import org.glintery.api.Stable;
+
 /**
  * Light in the sRGB primaries, proportional to what the lamp gives: 0 is none, 1 is white. Outside 0 to 1 lie colours
  * that the screen cannot show. Sums and averages of light are taken here.
  */
+@Stable
 public record LinearRgb(double red, double green, double blue) {
 
     // Primaries and D65 white of IEC 61966-2-1, to the digits of CSS Color 4, section 18.

@@ -1,5 +1,7 @@
 package org.glintery.colour;
 
+import org.glintery.api.Stable;
+
 /**
  * Oklab (Ottosson, "A perceptual color space for image processing", 2020; matrices as in CSS Color 4): steps look even, so
  * mixtures and scales are made here. Differences are measured by {@link Ciede2000}.
@@ -8,6 +10,7 @@ package org.glintery.colour;
  * @param a from green (negative) to red
  * @param b from blue (negative) to yellow
  */
+@Stable
 public record Oklab(double l, double a, double b) {
 
     private static final Matrix3 XYZ_TO_CONES = Matrix3.rows(

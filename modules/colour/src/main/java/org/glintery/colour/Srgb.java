@@ -3,12 +3,14 @@ package org.glintery.colour;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.glintery.api.Stable;
 
 /**
  * A colour of a screen in 8-bit sRGB (IEC 61966-2-1).
  *
  * @param red 0 to 255, as green and blue
  */
+@Stable
 public record Srgb(int red, int green, int blue) {
 
     public static final Srgb WHITE = new Srgb(255, 255, 255);

@@ -1,6 +1,9 @@
 package org.glintery.colour;
 
+import org.glintery.api.Stable;
+
 /** CIE 1931 tristimulus values with Y = 1 for white, under the white that the colour was made for. */
+@Stable
 public record Xyz(double x, double y, double z) {
 
     // The whites follow from the chromaticities x .3127, y .3290 and x .3457, y .3585 of CSS Color 4, section 18.

@@ -2,6 +2,7 @@ package org.glintery.planning;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import org.glintery.api.Preview;
 
 /**
  * How many days until the rest is laid, from what was laid on each day so far, as an interval that covers.
@@ -12,6 +13,7 @@ import java.util.SplittableRandom;
  * (two-stage bootstrap: Efron and Tibshirani, An Introduction to the Bootstrap, 1993). Days are taken as independent: a
  * holiday that is known of beforehand is not foreseen.
  */
+@Preview(since = "1.0")
 public final class CompletionForecast {
 
     /** A hundred years. A quantile of this many days means: longer than anyone will wait. */

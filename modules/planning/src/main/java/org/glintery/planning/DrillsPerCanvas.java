@@ -1,5 +1,7 @@
 package org.glintery.planning;
 
+import org.glintery.api.Preview;
+
 /**
  * How many cells a drilled area has: whole columns times whole rows. The pitches given here are common practice, no
  * published source; the pitch belongs to the piece and is better measured: count 20 cells and divide.
@@ -7,6 +9,7 @@ package org.glintery.planning;
  * @param columns whole cells across
  * @param rows whole cells down
  */
+@Preview(since = "1.0")
 public record DrillsPerCanvas(long columns, long rows) {
 
     /** Square drills, 16 a square centimetre. Common practice, no published source. */

@@ -1,5 +1,7 @@
 package org.glintery.planning;
 
+import org.glintery.api.Preview;
+
 /**
  * The opening of a frame as it is sold, measured in the rebate.
  *
@@ -7,6 +9,7 @@ package org.glintery.planning;
  * @param shortUm the shorter side; equal to the longer for a square
  * @param longUm the longer side
  */
+@Preview(since = "1.0")
 public record FrameSize(String name, long shortUm, long longUm) {
 
     /** @throws IllegalArgumentException unless 0 < short <= long */

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.glintery.api.Preview;
 
 /** Sizes in which frames are sold ready made. */
+@Preview(since = "1.0")
 public final class FrameSizes {
 
     private static final int ISO_SIZES = 11;

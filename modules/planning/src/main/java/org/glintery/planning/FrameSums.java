@@ -1,5 +1,7 @@
 package org.glintery.planning;
 
+import org.glintery.api.Preview;
+
 /**
  * The rails of a rectangular frame, mitred at the corners. Exact, in whole micrometres.
  *
@@ -13,6 +15,7 @@ package org.glintery.planning;
  * @param mouldingWidthUm across the face
  * @param rebateLipUm how much of the width lies over the artwork
  */
+@Preview(since = "1.0")
 public record FrameSums(
         long artworkWidthUm, long artworkHeightUm, long allowanceUm, long mouldingWidthUm, long rebateLipUm) {
 

@@ -1,6 +1,9 @@
 package org.glintery.planning;
 
+import org.glintery.api.Preview;
+
 /** What stands before the artwork, and its weight. */
+@Preview(since = "1.0")
 public enum Glazing {
     /** 2500 kg/m3: EN 572-1. */
     GLASS(2_500),

@@ -1,5 +1,7 @@
 package org.glintery.planning;
 
+import org.glintery.api.Preview;
+
 /**
  * A length in inches as the trade writes it: a whole number and a fraction in lowest terms. For display; sums stay in
  * micrometres.
@@ -9,6 +11,7 @@ package org.glintery.planning;
  * @param denominator a power of two
  * @param exact whether the fraction is the length itself and not the nearest to it
  */
+@Preview(since = "1.0")
 public record Inches(long whole, int numerator, int denominator, boolean exact) {
 
     /** By definition, 25.4 mm (international yard and pound agreement, 1959). */

@@ -1,6 +1,9 @@
 package org.glintery.planning;
 
+import org.glintery.api.Preview;
+
 /** When the rest will be done, if work goes on as it did. */
+@Preview(since = "1.0")
 public sealed interface Outlook {
 
     /**

@@ -3,6 +3,7 @@ package org.glintery.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import org.glintery.api.Preview;
 
 /**
  * Which item goes into which pockets of a row: straightforward, in the order of the items, so that what stands in order
@@ -11,6 +12,7 @@ import java.util.OptionalLong;
  * free pockets is tried. What fits nowhere overflows whole, and the items after it go on where the last one ended. The
  * same input gives the same filling; it need not be the one with the fewest splits.
  */
+@Preview(since = "1.0")
 public final class PocketFilling {
 
     private PocketFilling() {}

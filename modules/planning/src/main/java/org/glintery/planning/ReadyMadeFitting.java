@@ -3,6 +3,7 @@ package org.glintery.planning;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.glintery.api.Preview;
 
 /**
  * Which ready-made frames a piece fits: filling the rebate but for some play, or behind a mount. Frames that leave an odd
@@ -12,6 +13,7 @@ import java.util.stream.Stream;
  * @param overlapUm how far the mount lies over the piece on each side
  * @param leastBorderUm the narrowest mount that still looks like one
  */
+@Preview(since = "1.0")
 public record ReadyMadeFitting(long playUm, long overlapUm, long leastBorderUm) {
 
     /** 6 mm of play, 3 mm of overlap, a mount of at least 25 mm. */

@@ -1,5 +1,7 @@
 package org.glintery.planning;
 
+import org.glintery.api.Preview;
+
 /**
  * Counting drills by weighing: a counted sample gives the mass of one, the heap is divided by it.
  *
@@ -12,6 +14,7 @@ package org.glintery.planning;
  * @param scatter cv, the standard deviation of a drill's mass over its mean; {@link #USUAL_SCATTER} when not measured
  * @param divisionG d, the last digit of the scale in grams
  */
+@Preview(since = "1.0")
 public record WeighingCount(int sampleCount, double sampleMassG, double scatter, double divisionG) {
 
     /** Assumed for drills of one kind; no published source. */

@@ -1,10 +1,12 @@
 package org.glintery.api.verb;
 
 import java.util.List;
+import org.glintery.api.ExtensionPoint;
 import org.glintery.api.Stable;
 
 /** Extension point: one verb of {@code glintery-do}. Called on the verb thread, never the event thread. */
 @Stable
+@ExtensionPoint
 public interface Verb {
 
     /** Its words, such as {@code kit add}. */

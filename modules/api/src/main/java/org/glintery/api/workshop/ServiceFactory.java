@@ -1,5 +1,6 @@
 package org.glintery.api.workshop;
 
+import org.glintery.api.ExtensionPoint;
 import org.glintery.api.Stable;
 
 /**
@@ -8,6 +9,7 @@ import org.glintery.api.Stable;
  * is first asked for.
  */
 @Stable
+@ExtensionPoint
 public interface ServiceFactory {
     Class<?> service();
 

@@ -1,11 +1,13 @@
 package org.glintery.workbench.spi;
 
 import java.util.UUID;
+import org.glintery.api.ExtensionPoint;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.View;
 
 /** Extension point: a tab of the piece page. Methods are called on the event thread. */
 @Stable
+@ExtensionPoint
 public interface PieceTab {
     String title();
 

@@ -1,6 +1,7 @@
 package org.glintery.workbench.spi;
 
 import javax.swing.JComponent;
+import org.glintery.api.ExtensionPoint;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.View;
 
@@ -11,6 +12,7 @@ import org.glintery.api.workshop.View;
  * @param <M> what there is to show: an immutable value, made without Swing
  */
 @Stable
+@ExtensionPoint
 public interface ScreenPart<M> {
 
     /** Computes what to show. A background thread; at most 5 s; must depend on the view alone. */

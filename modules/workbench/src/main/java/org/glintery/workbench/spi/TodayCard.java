@@ -1,10 +1,12 @@
 package org.glintery.workbench.spi;
 
+import org.glintery.api.ExtensionPoint;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.View;
 
 /** Extension point: a card of the Today window. Methods are called on the event thread. */
 @Stable
+@ExtensionPoint
 public interface TodayCard {
     String title();
 

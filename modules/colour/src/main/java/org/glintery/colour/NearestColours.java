@@ -2,6 +2,7 @@ package org.glintery.colour;
 
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import org.glintery.api.Preview;
 
 /**
  * Finds the colour of a fixed set that is nearest under CIEDE2000: the same one as by trying all, the first among equally
@@ -12,6 +13,7 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
  * is done when that lies below what all others differ at least. Boxes are filled when first asked for. Safe for any
  * thread.
  */
+@Preview(since = "1.0")
 public final class NearestColours {
 
     private static final double BOX = 4;

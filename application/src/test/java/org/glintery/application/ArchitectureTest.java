@@ -44,6 +44,7 @@ class ArchitectureTest {
             Map.entry("finishes", 10),
             Map.entry("storage", 25),
             Map.entry("framing", 10),
+            Map.entry("charts", 10),
             Map.entry("commands", 30),
             Map.entry("demo", 10));
 
@@ -59,6 +60,7 @@ class ArchitectureTest {
             Map.entry("finishes", Set.of("api", "workbench", "colour", "planning")),
             Map.entry("storage", Set.of("api", "workbench", "colour", "planning")),
             Map.entry("framing", Set.of("api", "workbench", "colour", "planning")),
+            Map.entry("charts", Set.of("api", "workbench", "colour", "planning")),
             Map.entry("commands", Set.of("api")),
             Map.entry("demo", Set.of("api", "colour")));
 
@@ -149,6 +151,17 @@ class ArchitectureTest {
                 .dependOnClassesThat(
                         resideInAnyPackage("javax.swing..", "java.awt..", "org.openide.windows..", "org.openide.awt.."))
                 .check(CLASSES.get(feature));
+    }
+
+    /** Pictures are its trade, so that it may use images, colour profiles and outlines, but nothing that is on a screen. */
+    @Test
+    void keepsTheWorkOfChartsFreeOfScreens() {
+        noClasses()
+                .that(not(resideInAnyPackage("org.glintery.charts.ui..")))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(
+                        "javax.swing..", "java.awt", "java.awt.event..", "org.openide.windows..", "org.openide.awt.."))
+                .check(CLASSES.get("charts"));
     }
 
     @ParameterizedTest

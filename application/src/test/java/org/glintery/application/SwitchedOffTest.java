@@ -38,7 +38,8 @@ class SwitchedOffTest {
             new Feature("activework", "bench", "forecast", "Net loft"),
             new Feature("finishes", "finish", "list"),
             new Feature("storage", "holder", "list"),
-            new Feature("framing", "piece", "frame", "Net loft"));
+            new Feature("framing", "piece", "frame", "Net loft"),
+            new Feature("charts", "colour", "name", "a0522d"));
 
     private static final String LAUNCHER =
             GlinteryDo.HOME.resolve("bin/glintery").toString();

@@ -23,14 +23,22 @@ final class Drawing {
 
     /** How many of those wanted are still there; the change stands only as long as the spot is as it was seen. */
     long take(ChangeSet.Builder change, Spot spot, Drill drill, long wanted) {
-        From from = new From(spot, drill);
-        if (!left.containsKey(from)) {
+        long there = there(change, spot, drill);
+        long taken = Math.min(wanted, there);
+        left.put(new From(spot, drill), there - taken);
+        return taken;
+    }
+
+    /** Drills that came back with this change can be taken again. */
+    void giveBack(ChangeSet.Builder change, Spot spot, Drill drill, long count) {
+        left.put(new From(spot, drill), there(change, spot, drill) + count);
+    }
+
+    private long there(ChangeSet.Builder change, Spot spot, Drill drill) {
+        return left.computeIfAbsent(new From(spot, drill), from -> {
             Balance there = view.balance(spot, drill);
             change.require(new Precondition.BalanceAt(spot, drill, there));
-            left.put(from, Math.max(0, there.count()));
-        }
-        long taken = Math.min(wanted, left.get(from));
-        left.put(from, left.get(from) - taken);
-        return taken;
+            return Math.max(0, there.count());
+        });
     }
 }

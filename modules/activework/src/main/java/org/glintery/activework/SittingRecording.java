@@ -36,7 +36,7 @@ final class SittingRecording {
         ChangeSet.Builder change =
                 ChangeSet.named("Sit at " + piece.get().value().title()).create(Sitting.TYPE, id, sitting);
         return checked(sitting, piece.get().value())
-                .then(warnings -> book(change, sitting, piece.get().value(), Map.of(), warnings))
+                .then(warnings -> book(change, id, sitting, piece.get().value(), Map.of(), warnings))
                 .then(sat -> ontoTheBench(sat, piece.get(), sitting));
     }
 
@@ -57,7 +57,7 @@ final class SittingRecording {
                 .replace(Sitting.TYPE, old.get(), sitting);
         Map<String, Long> before = old.get().value().laid().bySymbol();
         return checked(sitting, piece.get().value())
-                .then(warnings -> book(change, sitting, piece.get().value(), before, warnings));
+                .then(warnings -> book(change, id, sitting, piece.get().value(), before, warnings));
     }
 
     private Result<List<String>> checked(Sitting sitting, Piece piece) {
@@ -76,10 +76,15 @@ final class SittingRecording {
 
     /** A piece that is made had the rest of its drills booked when it was completed: more would count twice. */
     private Result<ChangeSet> book(
-            ChangeSet.Builder change, Sitting sitting, Piece piece, Map<String, Long> before, List<String> warnings) {
+            ChangeSet.Builder change,
+            UUID id,
+            Sitting sitting,
+            Piece piece,
+            Map<String, Long> before,
+            List<String> warnings) {
         List<String> all = new ArrayList<>(warnings);
         if (Settings.keepsDrills(view) && piece.standing() != Standing.MADE && piece.standing() != Standing.LET_GO) {
-            SymbolBooking booking = new SymbolBooking(view, sitting.piece(), piece.title(), sitting.day());
+            SymbolBooking booking = new SymbolBooking(view, id, sitting.piece(), piece.title(), sitting.day());
             all.addAll(booking.book(change, before, sitting.laid().bySymbol()));
         }
         return Result.ok(change.build(), all);

@@ -2,9 +2,11 @@ package org.glintery.activework;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
@@ -14,24 +16,28 @@ import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
 /**
  * Books drills that a sitting names by their symbols: from the piece's pockets, then its bag, onto its canvas. The maker
- * who laid more than is booked there is believed: the rest was there, so it is found. Used once; not safe for several
- * threads.
+ * who laid more than is booked there is believed: the rest was there, so it is found. A sitting that is told anew is
+ * taken back first, so that nothing is found of what was only mistyped. Used once; not safe for several threads.
  */
 final class SymbolBooking {
 
     private final View view;
+    private final UUID sitting;
     private final UUID piece;
     private final String title;
     private final About on;
     private final DrillPlaces places;
     private final Drawing drawing;
+    private final List<SittingBooking.Step> steps = new ArrayList<>();
 
-    SymbolBooking(View view, UUID piece, String title, About on) {
+    SymbolBooking(View view, UUID sitting, UUID piece, String title, About on) {
         this.view = view;
+        this.sitting = sitting;
         this.piece = piece;
         this.title = title;
         this.on = on;
@@ -39,21 +45,24 @@ final class SymbolBooking {
         this.drawing = new Drawing(view);
     }
 
-    /** Books what is new since before; what became less goes back. Gives warnings. */
+    /**
+     * Takes back what the sitting booked before and books what it tells now; what it told before without booking it
+     * stays unbooked. Gives warnings.
+     */
     List<String> book(ChangeSet.Builder change, Map<String, Long> before, Map<String, Long> now) {
+        Optional<Stored<SittingBooking>> old = view.find(SittingBooking.TYPE, sitting);
+        SittingBooking taken = old.map(Stored::value).orElse(new SittingBooking(0, List.of(), List.of()));
+        Map<Drill, Long> back = new SittingTakenBack(view, piece, title, on, places, drawing).takeBack(change, old);
         List<String> warnings = new ArrayList<>();
-        Map<Drill, Long> laid = new LinkedHashMap<>();
         for (LegendLine line : firstLines()) {
             String symbol = line.symbol();
-            long more = now.getOrDefault(symbol, 0L) - before.getOrDefault(symbol, 0L);
-            if (more > 0) {
-                lay(change, symbol, line.drill(), more).ifPresent(warnings::add);
-                laid.merge(line.drill(), more, Long::sum);
-            } else if (more < 0) {
-                laid.merge(line.drill(), -takeBack(change, symbol, line.drill(), -more), Long::sum);
+            long unbooked = Math.max(0, before.getOrDefault(symbol, 0L) - taken.booked(symbol));
+            long count = now.getOrDefault(symbol, 0L) - unbooked;
+            if (count > 0) {
+                lay(change, symbol, line.drill(), count).ifPresent(warnings::add);
             }
         }
-        laid.forEach((drill, more) -> new SetAside(view, piece).drawDown(change, drill, more));
+        keep(change, old, setAside(change, taken, back));
         return warnings;
     }
 
@@ -65,45 +74,76 @@ final class SymbolBooking {
     }
 
     private Optional<String> lay(ChangeSet.Builder change, String symbol, Drill drill, long count) {
-        Spot canvas = new Spot.OnCanvas(piece);
         long left = count;
         for (Spot spot : places.of(symbol, drill)) {
             long taken = drawing.take(change, spot, drill, left);
             if (taken > 0) {
-                change.post(moved(drill, spot, canvas, taken, "laid on " + title));
+                lay(change, symbol, drill, spot, taken, "laid on " + title);
                 left -= taken;
             }
         }
         if (left == 0) {
             return Optional.empty();
         }
-        change.post(moved(drill, Spot.FOUND, canvas, left, "found: laid on " + title + ", more than was booked"));
+        lay(change, symbol, drill, Spot.FOUND, left, "found: laid on " + title + ", more than was booked");
         return Optional.of(
                 "Of " + symbol + ", " + left + " more were laid than were booked in the pockets and the bag of " + title
                         + ". They are booked as found.");
     }
 
-    /** Gives how many came back into the house. */
-    private long takeBack(ChangeSet.Builder change, String symbol, Drill drill, long count) {
-        Spot canvas = new Spot.OnCanvas(piece);
-        long taken = drawing.take(change, canvas, drill, count);
-        Optional<Spot> home = places.of(symbol, drill).stream().findFirst();
-        if (taken > 0) {
-            change.post(moved(drill, canvas, home.orElse(Spot.FOUND), taken, "not laid on " + title + " after all"));
-        }
-        return home.isPresent() ? taken : 0;
-    }
-
-    private Movement moved(Drill drill, Spot from, Spot to, long count, String reason) {
-        return new Movement(
-                UUID.randomUUID(),
+    private void lay(ChangeSet.Builder change, String symbol, Drill drill, Spot from, long count, String reason) {
+        UUID id = UUID.randomUUID();
+        change.post(new Movement(
+                id,
                 drill,
                 Optional.empty(),
                 from,
-                to,
+                new Spot.OnCanvas(piece),
                 Amount.counted(count),
                 reason,
                 Optional.of(on),
-                Optional.empty());
+                Optional.empty()));
+        steps.add(new SittingBooking.Step(id, symbol, drill, from, count));
+    }
+
+    private List<SittingBooking.Released> setAside(
+            ChangeSet.Builder change, SittingBooking taken, Map<Drill, Long> back) {
+        Map<Drill, Long> restored = new LinkedHashMap<>();
+        taken.released().forEach(one -> restored.merge(one.drill(), one.count(), Long::sum));
+        Set<Drill> drills = new LinkedHashSet<>(restored.keySet());
+        steps.forEach(step -> drills.add(step.drill()));
+        List<SittingBooking.Released> released = new ArrayList<>();
+        for (Drill drill : drills) {
+            long fromHouse = sum(drill, true);
+            long gone = new SetAside(view, piece)
+                    .drawDown(
+                            change,
+                            drill,
+                            restored.getOrDefault(drill, 0L),
+                            sum(drill, false),
+                            back.getOrDefault(drill, 0L) - fromHouse);
+            if (gone > 0) {
+                released.add(new SittingBooking.Released(drill, gone));
+            }
+        }
+        return released;
+    }
+
+    private long sum(Drill drill, boolean onlyFromTheHouse) {
+        return steps.stream()
+                .filter(step -> step.drill().equals(drill))
+                .filter(step -> !onlyFromTheHouse || step.from().inTheHouse())
+                .mapToLong(SittingBooking.Step::count)
+                .sum();
+    }
+
+    private void keep(
+            ChangeSet.Builder change, Optional<Stored<SittingBooking>> old, List<SittingBooking.Released> released) {
+        if (old.isPresent()) {
+            int putAs = old.get().version() + 1;
+            change.replace(SittingBooking.TYPE, old.get(), new SittingBooking(putAs, steps, released));
+        } else if (!steps.isEmpty()) {
+            change.create(SittingBooking.TYPE, sitting, new SittingBooking(1, steps, released));
+        }
     }
 }

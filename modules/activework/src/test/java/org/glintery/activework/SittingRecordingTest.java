@@ -12,6 +12,7 @@ import static org.glintery.activework.BenchShop.uncounted;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import org.glintery.api.Result;
 import org.glintery.api.activework.Completion;
 import org.glintery.api.activework.Laid;
 import org.glintery.api.activework.Sitting;
+import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.stash.Stash;
@@ -216,6 +218,59 @@ class SittingRecordingTest {
         assertThat(shop.count(new Spot.OnCanvas(piece), T1)).isEqualTo(130);
         assertThat(shop.count(shop.bagOf(piece), T1)).isEqualTo(470);
         assertThat(shop.view().reserved(T1)).isEqualTo(470);
+    }
+
+    private long house(UUID piece) {
+        return shop.view().inTheHouse(T1) + shop.count(new Spot.OnCanvas(piece), T1);
+    }
+
+    @Test
+    void correctingATypoInventsNoDrills_alsoAfterUndo() {
+        UUID piece = shop.piece("Rope-walk", Standing.SHELVED, line("A", T1, 500, 400));
+        UUID id = shop.sit(piece, MAY, bySymbol(Map.of("A", 1_000L)));
+        String mistyped = shop.view().contentDigest();
+        for (int time = 1; time <= 2; time++) {
+            shop.apply(shop.bench().editSitting(shop.view(), id, sitting(piece, MAY, bySymbol(Map.of("A", 100L)))));
+
+            assertThat(shop.count(shop.bagOf(piece), T1)).isEqualTo(300);
+            assertThat(house(piece)).isEqualTo(400);
+            assertThat(shop.view().reserved(T1)).isEqualTo(300);
+            if (time == 1) {
+                shop.workshop().undo().orThrow();
+                assertThat(shop.view().contentDigest()).isEqualTo(mistyped);
+            }
+        }
+    }
+
+    @Test
+    void aCorrectedSittingIsReversedAndLinked() {
+        UUID piece = shop.piece("Rope-walk", Standing.SHELVED, line("A", T1, 500, 400));
+        UUID id = shop.sit(piece, MAY, bySymbol(Map.of("A", 1_000L)));
+        shop.apply(shop.bench().editSitting(shop.view(), id, sitting(piece, MAY, bySymbol(Map.of("A", 100L)))));
+
+        Map<UUID, Long> laid = new HashMap<>();
+        List<Long> takenBack = new ArrayList<>();
+        shop.workshop().ledger(LedgerQuery.all(), entry -> {
+            laid.put(entry.action().id(), entry.count());
+            if (entry.action() instanceof LedgerAction.Reversal reversal) {
+                takenBack.add(laid.get(reversal.reverses()));
+            }
+        });
+        assertThat(takenBack).containsExactlyInAnyOrder(400L, 600L);
+    }
+
+    @Test
+    void drillsOfACorrectedSittingGoWhereThePiecesDrillsAreNow() {
+        UUID piece = shop.piece("Rope-walk", Standing.SHELVED, line("A", T1, 500, 400));
+        Spot pocket = kitUp(piece);
+        UUID id = shop.sit(piece, MAY, bySymbol(Map.of("A", 100L)));
+        Storage storage = shop.workshop().find(Storage.class).orElseThrow();
+        shop.apply(storage.planKitDown(shop.view(), piece, 0, Optional.empty()).then(plan -> Result.ok(plan.change())));
+        shop.apply(shop.bench().editSitting(shop.view(), id, sitting(piece, MAY, bySymbol(Map.of("A", 90L)))));
+
+        assertThat(shop.count(pocket, T1)).isZero();
+        assertThat(shop.count(shop.bagOf(piece), T1)).isEqualTo(310);
+        assertThat(shop.view().reserved(T1)).isEqualTo(310);
     }
 
     @Test

@@ -80,6 +80,15 @@ class PostStreamTest {
     }
 
     @Test
+    void makesABag_whoseNameBeginsThoseOfOthers() throws IOException {
+        post(movement(id(), "supplier", "bag:b10", "12"), movement(id(), "supplier", "bag:b11", "3"));
+        post(movement(id(), "supplier", "bag:b1", "5"));
+
+        assertThat(answers).allMatch(answer -> answer.refused().isEmpty());
+        assertThat(shop.count(shop.bagNamed("b1"), T1)).isEqualTo(5);
+    }
+
+    @Test
     void makesBagAndCodeOnce_andFindsThemAgain() throws IOException {
         post(movement(id(), "supplier", "bag:b1", "12"), movement(id(), "supplier", "bag:B1", "3"));
 

@@ -2,10 +2,6 @@ package org.glintery.finishes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumSet;
@@ -13,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import javax.imageio.ImageIO;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.finishes.Finish;
@@ -118,16 +113,6 @@ public final class FinishShop implements AutoCloseable {
 
     public static Finish leavingAll(String title) {
         return FinishFields.leaving(Finish.titled(title, Optional.empty()), EnumSet.allOf(Field.class));
-    }
-
-    public static byte[] png(int widthPx, int heightPx) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(new BufferedImage(widthPx, heightPx, BufferedImage.TYPE_INT_RGB), "png", out);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return out.toByteArray();
     }
 
     @Override

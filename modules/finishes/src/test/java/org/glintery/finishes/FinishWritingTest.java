@@ -19,6 +19,7 @@ import org.glintery.api.finishes.Finish.Sealing;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.Picture;
+import org.glintery.testkit.TestPictures;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -112,7 +113,7 @@ class FinishWritingTest {
     @Test
     void keepsPicturesThatAreGiven_andRefusesOnesThatAreNot() {
         UUID id = UUID.randomUUID();
-        Blob blob = Blob.of("image/png", FinishShop.png(2, 3));
+        Blob blob = Blob.of("image/png", TestPictures.png(2, 3));
         Finish pictured = withPhoto(new Picture(blob.hash(), "image/png", "on the wall"));
 
         assertThat(refusal(shop.finishes().write(shop.view(), id, pictured, List.of()))

@@ -6,12 +6,11 @@ import java.util.Optional;
 import org.glintery.api.Refusal;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.PictureFacts;
 import org.glintery.api.workshop.Precondition;
 
 /** Works a change out on a draft, step by step; the first step that can't be refuses the whole. Writer thread. */
 final class ChangeMaking {
-    static final int MOST_BLOB_BYTES = 64 << 20;
-
     private final Names names;
     private final LedgerBook ledger;
     private final DocumentSteps documents;
@@ -96,10 +95,14 @@ final class ChangeMaking {
         return refusal;
     }
 
-    /** Whether a blob is of a size we keep, and what its hash says. */
+    /** Whether a blob is of a size we keep, none of it unpacked, and what its hash says. */
     static Optional<Refusal> check(Blob blob) {
-        if (blob.bytes().length > MOST_BLOB_BYTES) {
+        if (blob.bytes().length > Blob.MOST_BYTES) {
             return Optional.of(Refusals.blobTooLarge());
+        }
+        Optional<PictureFacts> tooLarge = PictureFacts.of(blob.bytes()).filter(PictureFacts::isTooLarge);
+        if (tooLarge.isPresent()) {
+            return tooLarge.map(Refusals::pictureTooLarge);
         }
         return Blob.hash(blob.bytes()).equals(blob.hash()) ? Optional.empty() : Optional.of(Refusals.wrongHash());
     }

@@ -20,6 +20,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.MalformedException;
+import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.LedgerEntry;
 import org.glintery.api.workshop.Applied;
@@ -239,7 +240,7 @@ final class H2Workshop implements Workshop {
 
     @Override
     public Optional<byte[]> blob(String hash) {
-        WriterThread.offTheEventThread();
+        OffTheEventThread.check();
         if (!state().blobs().containsKey(hash)) {
             return Optional.empty();
         }
@@ -267,19 +268,19 @@ final class H2Workshop implements Workshop {
 
     @Override
     public Result<CopyReport> backup(Path file) {
-        WriterThread.offTheEventThread();
+        OffTheEventThread.check();
         return new BackupZip(this, codec, clock).write(file);
     }
 
     @Override
     public Result<CopyReport> exportJson(Path file) {
-        WriterThread.offTheEventThread();
+        OffTheEventThread.check();
         return new JsonExport(this, codec).writeFile(file);
     }
 
     @Override
     public Result<CopyReport> importJson(Path file) {
-        WriterThread.offTheEventThread();
+        OffTheEventThread.check();
         return new JsonImport(this, codec).readFile(file);
     }
 
@@ -322,6 +323,7 @@ final class H2Workshop implements Workshop {
 
     @Override
     public void close() {
+        OffTheEventThread.check();
         if (writer.isClosed()) {
             return;
         }

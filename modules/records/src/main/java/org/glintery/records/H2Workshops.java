@@ -11,6 +11,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.glintery.api.GlinteryException;
+import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.workshop.Workshop;
@@ -53,18 +54,19 @@ public final class H2Workshops implements Workshops {
 
     @Override
     public boolean isWorkshop(Path folder) {
+        OffTheEventThread.check();
         return Files.isRegularFile(folder.resolve(Database.FILE));
     }
 
     @Override
     public Result<Workshop> open(Path folder) {
-        WriterThread.offTheEventThread();
+        OffTheEventThread.check();
         return isWorkshop(folder) ? locked(folder) : Result.refused("no-workshop", Bundle.no_workshop(folder));
     }
 
     @Override
     public Result<Workshop> create(Path folder) {
-        WriterThread.offTheEventThread();
+        OffTheEventThread.check();
         boolean made = Files.notExists(folder);
         try {
             Optional<Refusal> refusal = prepare(folder);
@@ -184,7 +186,7 @@ public final class H2Workshops implements Workshops {
 
     @Override
     public Result<Workshop.CopyReport> restore(Path backup, Path folder) {
-        WriterThread.offTheEventThread();
+        OffTheEventThread.check();
         boolean made = Files.notExists(folder);
         boolean kept = false;
         try {

@@ -4,6 +4,7 @@ import org.glintery.api.Refusal;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
+import org.glintery.api.workshop.PictureFacts;
 import org.openide.util.NbBundle.Messages;
 
 /** The words of every refusal. Names are not known here: a spot is called by its kind. */
@@ -36,6 +37,8 @@ import org.openide.util.NbBundle.Messages;
     "# {0} - kind of document",
     "document-too-large=This {0} holds more than 1 MiB of text. Nothing was changed; make it shorter or split it.",
     "blob-too-large=This picture is larger than 64 MiB. Nothing was changed; make it smaller.",
+    "# {0} - such as 60 000 x 60 000",
+    "picture-too-large=A picture says it is {0} pixels, which is too large to open. Nothing was changed; save it smaller.",
     "wrong-hash=This picture is not what its hash says. Nothing was changed.",
     "# {0} - kind of document",
     "document-newer=This {0} was written by a newer Glintery and can only be looked at. Nothing was changed; update Glintery to change it.",
@@ -115,6 +118,10 @@ final class Refusals {
 
     static Refusal blobTooLarge() {
         return new Refusal("too-large", Bundle.blob_too_large());
+    }
+
+    static Refusal pictureTooLarge(PictureFacts picture) {
+        return new Refusal("picture-too-large", Bundle.picture_too_large(picture.sizeWords()));
     }
 
     static Refusal wrongHash() {

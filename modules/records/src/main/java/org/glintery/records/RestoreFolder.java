@@ -10,6 +10,7 @@ import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.util.HashSet;
 import java.util.HexFormat;
+import java.util.Optional;
 import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -17,6 +18,8 @@ import java.util.zip.ZipFile;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Refusal;
+import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.PictureFacts;
 import org.openide.util.NbBundle.Messages;
 
 /**
@@ -28,6 +31,9 @@ import org.openide.util.NbBundle.Messages;
     "restore-newer=This backup was written by a newer Glintery. Nothing was restored; update Glintery.",
     "# {0} - part of the backup",
     "restore-damaged=This backup is damaged ({0}). Nothing was restored; try an older backup.",
+    "# {0} - such as 60 000 x 60 000",
+    "restore-picture-too-large=A picture in this backup says it is {0} pixels, which is too large to open. Nothing was "
+            + "restored; it may be meant to do harm.",
     "restore-no-room=There is not enough room on the disk for what this backup holds. Nothing was restored."
 })
 final class RestoreFolder {
@@ -143,6 +149,22 @@ final class RestoreFolder {
         if (!HexFormat.of().formatHex(digest.digest()).equals(part.sha256())) {
             throw damaged(part.name());
         }
+        if (part.name().startsWith(BackupManifest.PICTURES) && part.bytes() <= Blob.MOST_BYTES) {
+            checkSize(Files.readAllBytes(pictureFile(part.name())));
+        }
+    }
+
+    private static void checkSize(byte[] picture) throws NotRestored {
+        Optional<PictureFacts> tooLarge = PictureFacts.of(picture).filter(PictureFacts::isTooLarge);
+        if (tooLarge.isPresent()) {
+            throw new NotRestored(
+                    "picture-too-large",
+                    Bundle.restore_picture_too_large(tooLarge.get().sizeWords()));
+        }
+    }
+
+    private Path pictureFile(String name) {
+        return folder.resolve(BlobFolder.NAME).resolve(name.substring(BackupManifest.PICTURES.length()));
     }
 
     /** Where a part goes: readable copies are only checked, and a name of any other form is refused. */
@@ -155,8 +177,8 @@ final class RestoreFolder {
             return Files.newOutputStream(folder.resolve(Database.FILE));
         }
         if (name.matches(BackupManifest.PICTURES + "[0-9a-f]{64}")) {
-            Path pictures = Files.createDirectories(folder.resolve(BlobFolder.NAME));
-            return Files.newOutputStream(pictures.resolve(name.substring(BackupManifest.PICTURES.length())));
+            Files.createDirectories(folder.resolve(BlobFolder.NAME));
+            return Files.newOutputStream(pictureFile(name));
         }
         throw damaged("an unexpected part");
     }

@@ -3,6 +3,7 @@ package org.glintery.records;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import org.glintery.api.OffTheEventThread;
 import org.glintery.api.workshop.ServiceFactory;
 import org.glintery.api.workshop.Workshop;
 import org.openide.util.Lookup;
@@ -28,7 +29,7 @@ final class ServiceShelf {
     /** A service is made off the event thread, even when that is who asks first. */
     private Object made(ServiceFactory factory) {
         Supplier<Object> make = () -> made.get(factory, () -> factory.create(workshop));
-        return WriterThread.onTheEventThread()
+        return !OffTheEventThread.isElsewhere()
                 ? CompletableFuture.supplyAsync(make).join()
                 : make.get();
     }

@@ -10,6 +10,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
 import org.glintery.api.GlinteryException;
+import org.glintery.api.OffTheEventThread;
 
 /** The one thread that owns the database. Nobody interrupts it: an interrupt in a write would close the file. */
 final class WriterThread implements AutoCloseable {
@@ -53,7 +54,7 @@ final class WriterThread implements AutoCloseable {
 
     /** Runs on the writer thread and waits, also when the caller is interrupted. */
     <T> T call(Callable<T> work) {
-        offTheEventThread();
+        OffTheEventThread.check();
         Future<T> future;
         try {
             future = thread.submit(work);
@@ -79,17 +80,6 @@ final class WriterThread implements AutoCloseable {
                 Thread.currentThread().interrupt();
             }
         }
-    }
-
-    /** By the thread's name, so that a headless run loads no window classes. */
-    static void offTheEventThread() {
-        if (onTheEventThread()) {
-            throw new IllegalStateException("disk work on the event thread");
-        }
-    }
-
-    static boolean onTheEventThread() {
-        return Thread.currentThread().getName().startsWith("AWT-EventQueue");
     }
 
     boolean isClosed() {

@@ -27,6 +27,7 @@ import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.testkit.LedgerWork;
+import org.glintery.testkit.TestPictures;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -164,6 +165,18 @@ class HostileBackupTest {
             });
             assertThat(restored(zip())).as("%d bytes", size).isEqualTo("damaged");
         }
+    }
+
+    @Test
+    void refusesAPictureThatClaimsToBeHuge() throws IOException {
+        byte[] huge = TestPictures.claiming(60_000, 60_000);
+        String name = BackupManifest.PICTURES + Blob.hash(huge);
+        parts.put(name, huge);
+        manifest(list -> {
+            list.add(part(name, huge));
+            return list;
+        });
+        assertThat(restored(zip())).isEqualTo("picture-too-large");
     }
 
     @Test

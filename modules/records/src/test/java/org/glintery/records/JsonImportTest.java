@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Base64;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -18,6 +19,7 @@ import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.testkit.LedgerWork;
+import org.glintery.testkit.TestPictures;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -79,6 +81,21 @@ class JsonImportTest {
             }
         }
         return refused.refusal().code();
+    }
+
+    @Test
+    void refusesAPictureThatClaimsToBeHuge_inAnImportAndInAChange() throws IOException {
+        Blob huge = Blob.of("image/png", TestPictures.claiming(60_000, 60_000));
+        String item = "{\"hash\":\"" + huge.hash() + "\",\"mediaType\":\"image/png\",\"bytes\":\""
+                + Base64.getEncoder().encodeToString(huge.bytes()) + "\"}";
+        String hostile = good.replaceFirst("\"blobs\" : \\[", "\"blobs\" : [" + item + ",");
+        assertThat(hostile).isNotEqualTo(good);
+        assertThat(imported(hostile)).isEqualTo("picture-too-large");
+        Result<?> applied = target.apply(ChangeSet.named("a").blob(huge).build());
+        assertThat(((Result.Refused<?>) applied).refusal().text())
+                .isEqualTo("A picture says it is 60\u2009000 x 60\u2009000 pixels, which is too large to open. "
+                        + "Nothing was changed; save it smaller.");
+        assertThat(target.view().blobs()).isEmpty();
     }
 
     @Test

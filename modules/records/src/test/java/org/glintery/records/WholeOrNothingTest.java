@@ -20,7 +20,6 @@ import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.DocumentType;
-import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.RawDocument;
 import org.glintery.api.workshop.Stored;
@@ -228,31 +227,6 @@ class WholeOrNothingTest {
         workshop.close();
         assertThat(code(workshop.apply(mixed()))).isEqualTo("closed");
         assertThat(code(workshop.submit(mixed()).toCompletableFuture().join())).isEqualTo("closed");
-        assertThat(workshop.view().revision()).isZero();
-    }
-
-    @Test
-    void refusesToWorkOnTheEventThread() throws InterruptedException {
-        List<Throwable> thrown = new ArrayList<>();
-        var thread = new Thread(
-                () -> {
-                    for (Runnable disk : List.<Runnable>of(
-                            () -> workshop.apply(mixed()),
-                            workshop::undo,
-                            workshop::check,
-                            () -> workshop.history(1),
-                            () -> workshop.ledger(LedgerQuery.all(), entry -> {}))) {
-                        try {
-                            disk.run();
-                        } catch (IllegalStateException e) {
-                            thrown.add(e);
-                        }
-                    }
-                },
-                "AWT-EventQueue-0");
-        thread.start();
-        thread.join();
-        assertThat(thrown).hasSize(5);
         assertThat(workshop.view().revision()).isZero();
     }
 }

@@ -7,13 +7,13 @@ import org.glintery.api.Result;
 import org.glintery.api.stash.NewKit;
 import org.glintery.api.workshop.View;
 
-/** Kits as JSON by the published schema. Disk. */
+/** Kits as JSON by the published schema. Disk; not on the event thread. */
 @Preview(since = "1.0")
 public interface KitFiles {
 
     /**
      * A kit with new ids. Refused with {@code unreadable}, {@code not-a-kit}, {@code newer}, {@code too-large}, or for a
-     * picture {@code picture-outside}, {@code picture-missing} or {@code not-a-picture}; the text names what is wrong and
+     * picture {@code picture-outside}, {@code picture-missing}, {@code picture-too-large} or {@code not-a-picture}; the text names what is wrong and
      * where.
      */
     Result<NewKit> read(Path file);

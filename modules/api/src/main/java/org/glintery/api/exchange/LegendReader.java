@@ -16,7 +16,7 @@ public interface LegendReader {
 
     /**
      * Refused with {@code unreadable}, {@code not-a-legend} when it is no text or no column can be made out, {@code too-long}
-     * beyond 1 000 lines or {@code too-large} beyond 1 MiB of text or a file of 64 MiB. Disk.
+     * beyond 1 000 lines or {@code too-large} beyond 1 MiB of text or a file of 64 MiB. Disk; not on the event thread.
      */
     Result<Reading> read(Path file, Assumed assumed);
 

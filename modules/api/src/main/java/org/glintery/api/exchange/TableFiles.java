@@ -5,7 +5,7 @@ import org.glintery.api.Preview;
 import org.glintery.api.Result;
 import org.glintery.api.workshop.Workshop.CopyReport;
 
-/** A whole workshop as tables: one zip of CSV files, one a kind of document, and the pictures. Disk. */
+/** A whole workshop as tables: one zip of CSV files, one a kind of document, and the pictures. Disk; not on the event thread. */
 @Preview(since = "1.0")
 public interface TableFiles {
 

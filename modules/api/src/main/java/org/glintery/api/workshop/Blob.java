@@ -10,6 +10,9 @@ import org.glintery.api.Stable;
 @Stable
 public record Blob(String hash, String mediaType, byte[] bytes) {
 
+    /** Larger ones are refused. */
+    public static final int MOST_BYTES = 64 << 20;
+
     public static Blob of(String mediaType, byte[] bytes) {
         return new Blob(hash(bytes), mediaType, bytes);
     }

@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
+import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.openide.util.NbBundle.Messages;

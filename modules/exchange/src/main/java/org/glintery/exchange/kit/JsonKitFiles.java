@@ -13,6 +13,7 @@ import java.util.UUID;
 import org.glintery.api.Json;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.MalformedException;
+import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Result;
 import org.glintery.api.exchange.KitFiles;
 import org.glintery.api.stash.Kit;
@@ -21,7 +22,6 @@ import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.exchange.disk.NewFile;
-import org.glintery.exchange.disk.OffTheEventThread;
 import org.openide.util.NbBundle.Messages;
 
 /** Reads and writes kits as JSON by the published schema. Any thread but the event thread. */

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.Picture;
-import org.glintery.exchange.picture.PictureKind;
+import org.glintery.api.workshop.PictureFacts;
 import org.openide.util.NbBundle.Messages;
 
 /** Gathers the pictures that a kit file holds or names. Used once. */
@@ -24,11 +24,12 @@ import org.openide.util.NbBundle.Messages;
     "picture-none={0} is not a picture that can be kept. Nothing was imported; take it out of the kit.",
     "# {0} - file name",
     "picture-too-large={0} is larger than 64 MiB. Nothing was imported; make it smaller.",
+    "# {0} - file name",
+    "# {1} - such as 60 000 x 60 000",
+    "picture-too-wide={0} says it is {1} pixels, which is too large to open. Nothing was imported; save it smaller.",
     "picture-in-it=A picture in the file"
 })
 final class PicturesOfKit {
-    private static final long MOST_BYTES = 64L << 20;
-
     private final Path folder;
     private final Map<String, Blob> blobs = new LinkedHashMap<>();
 
@@ -49,9 +50,12 @@ final class PicturesOfKit {
                     ? beside(one.file().get())
                     : decoded(one.bytes().orElse(""));
             String name = one.file().orElse(Bundle.picture_in_it());
-            PictureKind kind = PictureKind.of(bytes)
+            PictureFacts facts = PictureFacts.of(bytes)
                     .orElseThrow(() -> new NotAKitException("not-a-picture", Bundle.picture_none(name)));
-            Blob blob = Blob.of(kind.mediaType(), bytes);
+            if (facts.isTooLarge()) {
+                throw new NotAKitException("picture-too-large", Bundle.picture_too_wide(name, facts.sizeWords()));
+            }
+            Blob blob = Blob.of(facts.kind().mediaType(), bytes);
             blobs.putIfAbsent(blob.hash(), blob);
             pictures.add(
                     new Picture(blob.hash(), blob.mediaType(), one.caption().orElse("")));
@@ -78,7 +82,7 @@ final class PicturesOfKit {
             if (!named.startsWith(home) || !named.toRealPath().startsWith(home)) {
                 throw new NotAKitException("picture-outside", Bundle.picture_outside(name));
             }
-            if (Files.size(named) > MOST_BYTES) {
+            if (Files.size(named) > Blob.MOST_BYTES) {
                 throw new NotAKitException("too-large", Bundle.picture_too_large(name));
             }
             return Files.readAllBytes(named);

@@ -11,11 +11,12 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Result;
 import org.glintery.api.exchange.LegendReader;
 import org.openide.util.NbBundle.Messages;
 
-/** Reads legends from CSV, no more of a file than a legend can hold. Any thread. */
+/** Reads legends from CSV, no more of a file than a legend can hold. Any thread; files not on the event thread. */
 @Messages({
     "# {0} - file",
     "legend-unreadable=The file {0} can''t be read. Nothing was imported; look whether it is there and may be read.",
@@ -29,6 +30,7 @@ final class CsvLegendReader implements LegendReader {
 
     @Override
     public Result<Reading> read(Path file, Assumed assumed) {
+        OffTheEventThread.check();
         try {
             if (Files.size(file) > MOST_BYTES) {
                 return Result.refused("too-large", Bundle.legend_too_large());

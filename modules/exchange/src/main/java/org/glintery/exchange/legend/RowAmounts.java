@@ -100,7 +100,10 @@ record RowAmounts(
         private Said read(Column column, AmountWords words, long most) {
             Said said = words.read(cells.cell(column), most);
             said.fault().ifPresent(fault -> fault(column, fault, most));
-            if (said.uncountable()) {
+            if (said.uncountable() && column == Column.NEEDED) {
+                // what came may be "some", but a chart asks for a number
+                fault(column, Fault.NOT_WHOLE, most);
+            } else if (said.uncountable()) {
                 note(column);
             }
             return said;

@@ -1,6 +1,7 @@
 package org.glintery.exchange.picture;
 
 import java.util.Optional;
+import org.glintery.api.workshop.PictureKind;
 
 /** Takes out of a picture what it tells of the place, the time and the camera; the picture itself stays as it is. Pure. */
 public final class PicturePrivacy {

@@ -15,6 +15,7 @@ import java.util.Enumeration;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
+import org.glintery.api.workshop.Blob;
 import org.glintery.exchange.csv.CsvRows;
 import org.openide.util.NbBundle.Messages;
 
@@ -40,8 +41,6 @@ final class GuardedZip implements Closeable {
     private static final long HARMLESS_BYTES = 16L << 20;
     /** Tables of ours shrink to a twentieth; deflate itself ends at a thousandth. */
     private static final long MOST_SWELLING = 200;
-
-    private static final int MOST_PICTURE_BYTES = 64 << 20;
 
     private final ZipFile zip;
 
@@ -96,7 +95,7 @@ final class GuardedZip implements Closeable {
     }
 
     byte[] picture(String name) throws IOException, NotTablesException {
-        try (InputStream in = new Measured(zip.getInputStream(entry(name)), MOST_PICTURE_BYTES, name)) {
+        try (InputStream in = new Measured(zip.getInputStream(entry(name)), Blob.MOST_BYTES, name)) {
             return in.readAllBytes();
         }
     }

@@ -20,6 +20,7 @@ import org.glintery.api.JsonCodec;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Result;
 import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.PictureFacts;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshop.CopyReport;
 import org.glintery.exchange.csv.CsvRow;
@@ -33,6 +34,10 @@ import org.openide.util.NbBundle.Messages;
     "tables-unreadable=The file {0} can''t be read. Nothing was imported; look whether it is there and may be read.",
     "# {0} - file",
     "tables-picture=the picture {0} was changed or damaged",
+    "# {0} - file",
+    "# {1} - such as 60 000 x 60 000",
+    "tables-picture-too-large={0} says it is {1} pixels, which is too large to open. Nothing was imported; it may be meant "
+            + "to do harm.",
     "tables-broken=the zip is damaged",
     "# {0} - sequence number",
     "tables-order=movements.csv is not in its order at sequence {0}",
@@ -171,6 +176,12 @@ final class TableImport {
         byte[] bytes = zip.picture(row.cell(2));
         if (!Blob.hash(bytes).equals(row.cell(0))) {
             throw new MalformedException(Bundle.tables_picture(row.cell(2)));
+        }
+        Optional<PictureFacts> tooLarge = PictureFacts.of(bytes).filter(PictureFacts::isTooLarge);
+        if (tooLarge.isPresent()) {
+            throw new NotTablesException(
+                    "picture-too-large",
+                    Bundle.tables_picture_too_large(row.cell(2), tooLarge.get().sizeWords()));
         }
         out.picture(row.cell(0), Cells.textOf(row.cell(1)), bytes);
     }

@@ -12,10 +12,10 @@ import java.util.TreeMap;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.LedgerQuery;
+import org.glintery.api.workshop.PictureKind;
 import org.glintery.api.workshop.RawDocument;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
-import org.glintery.exchange.picture.PictureKind;
 import org.openide.util.NbBundle.Messages;
 
 /** Writes everything that a workshop holds into one zip. Used once. */

@@ -2,13 +2,13 @@ package org.glintery.exchange.tables;
 
 import java.nio.file.Path;
 import org.glintery.api.JsonCodec;
+import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Result;
 import org.glintery.api.exchange.TableFiles;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshop.CopyReport;
 import org.glintery.exchange.disk.NewFile;
-import org.glintery.exchange.disk.OffTheEventThread;
 import org.openide.util.NbBundle.Messages;
 
 /** Carries a workshop out and in as one zip of tables. Any thread but the event thread. */
@@ -27,6 +27,7 @@ final class ZippedTables implements TableFiles {
     /** A maker may go on working while this writes: what does not belong to one moment is written anew. */
     @Override
     public Result<CopyReport> exportTables(Path zip) {
+        OffTheEventThread.check();
         Result<CopyReport> result = write(zip);
         for (int tries = 1; tries < MOST_TRIES && isOverrun(result); tries++) {
             result = write(zip);

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,6 +48,7 @@ import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Picture;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.exchange.TestWorkshops;
+import org.glintery.testkit.TestPictures;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -289,6 +291,22 @@ class KitFilesTest {
                                 file(withPicture("gone.png").replace("\"file\":\"gone.png\"", "\"bytes\":\"AAAA\""))))
                         .code())
                 .isEqualTo("not-a-picture");
+    }
+
+    @Test
+    void refusesPictures_thatClaimToBeHuge_besideTheKitAndInIt() throws IOException {
+        byte[] huge = TestPictures.claiming(60_000, 60_000);
+        Files.write(temp.resolve("huge.png"), huge);
+        String inside = "\"bytes\":\"" + Base64.getEncoder().encodeToString(huge) + "\"";
+        for (String kit :
+                List.of(withPicture("huge.png"), withPicture("huge.png").replace("\"file\":\"huge.png\"", inside))) {
+            assertThat(refusal(files.read(file(kit))).code()).isEqualTo("picture-too-large");
+            assertThat(refusal(files.read(file(kit))).text())
+                    .contains("says it is 60\u2009000 x 60\u2009000 pixels")
+                    .contains("Nothing was imported");
+        }
+        Files.write(temp.resolve("huge.png"), Arrays.copyOf(huge, 20));
+        assertThat(refusal(files.read(file(withPicture("huge.png")))).code()).isEqualTo("not-a-picture");
     }
 
     @Test

@@ -357,6 +357,8 @@ class LegendReaderTest {
         assertThat(reading.lines().get(0).extras())
                 .isEqualTo(Map.of("needed", "about 200", "In the kit", "half a bag"));
         assertThat(reading.lines().get(1).extras()).isEqualTo(Map.of("In the kit", "5 g"));
+        assertThat(text("symbol;code;needed\nA;T1;some\n").badRows())
+                .containsExactly(new BadRow(2, "needed: 'some' is not a whole number"));
     }
 
     @Test

@@ -25,6 +25,7 @@ import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.exchange.TableFiles;
 import org.glintery.api.stash.Kit;
+import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.Operation;
@@ -32,6 +33,7 @@ import org.glintery.api.workshop.RawDocument;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.exchange.TestWorkshops;
 import org.glintery.exchange.WholeWorkshop;
+import org.glintery.testkit.TestPictures;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -314,6 +316,35 @@ class TableFilesTest {
         byte[] both = Arrays.copyOf(first, first.length + second.length);
         System.arraycopy(second, 0, both, first.length, second.length);
         return both;
+    }
+
+    @Test
+    void refusesAPictureThatClaimsToBeHuge() throws IOException {
+        WholeWorkshop.fill(first);
+        out().exportTables(zip).orThrow();
+        byte[] huge = TestPictures.claiming(60_000, 60_000);
+        String old = first.view().blobs().entrySet().stream()
+                .filter(blob -> blob.getValue().equals("image/png"))
+                .findFirst()
+                .orElseThrow()
+                .getKey();
+        spoil("blobs.csv", text -> text.replace(old, Blob.hash(huge)));
+        Map<String, byte[]> parts = new LinkedHashMap<>();
+        rewrite((name, bytes) -> {
+            if (name.contains(old)) {
+                parts.put(name.replace(old, Blob.hash(huge)), huge);
+                return null;
+            }
+            parts.put(name, bytes);
+            return bytes;
+        });
+        try (var made = new ZipOutputStream(Files.newOutputStream(zip))) {
+            for (Map.Entry<String, byte[]> part : parts.entrySet()) {
+                made.putNextEntry(new ZipEntry(part.getKey()));
+                made.write(part.getValue());
+            }
+        }
+        assertUntouched(refusal(in().importTables(zip)), "picture-too-large");
     }
 
     @Test

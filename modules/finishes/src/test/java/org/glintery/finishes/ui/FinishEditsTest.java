@@ -17,6 +17,7 @@ import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Picture;
 import org.glintery.api.workshop.View;
 import org.glintery.finishes.FinishShop;
+import org.glintery.testkit.TestPictures;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -76,7 +77,7 @@ class FinishEditsTest {
 
     @Test
     void picturesComeOnce_andGo() {
-        Blob blob = Blob.of("image/png", FinishShop.png(2, 2));
+        Blob blob = Blob.of("image/png", TestPictures.png(2, 2));
         Picture picture = new Picture(blob.hash(), "image/png", "wall");
         apply(edits.addPicture(picture, blob, copy -> copy.sketches));
         apply(edits.addPicture(picture, blob, copy -> copy.sketches));

@@ -16,6 +16,7 @@ import org.glintery.api.stash.Standing;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.finishes.FinishShop;
 import org.glintery.testkit.FakeCall;
+import org.glintery.testkit.TestPictures;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -65,8 +66,8 @@ class FinishVerbsTest {
                 .with("tool", "wide placer")
                 .with("where", "kitchen table")
                 .with("sealing", "not-sealed")
-                .with("photo", file("wall.png", FinishShop.png(4, 3)).toString())
-                .with("sketch", file("sketch.png", FinishShop.png(3, 4)).toString())
+                .with("photo", file("wall.png", TestPictures.png(4, 3)).toString())
+                .with("sketch", file("sketch.png", TestPictures.png(3, 4)).toString())
                 .with("comments", "a present")
                 .with("later", "making"));
 
@@ -148,19 +149,15 @@ class FinishVerbsTest {
     @Test
     void editRefusesAPictureThatClaimsTooManyPixels() throws IOException {
         shop.write("Net loft", Optional.empty());
-        byte[] png = FinishShop.png(1, 1);
-        // width and height stand in the header chunk, four bytes each from byte 16; readers do not look at its checksum
-        // first
-        for (int at : new int[] {16, 20}) {
-            png[at + 2] = (byte) (60_000 >> 8);
-            png[at + 3] = (byte) 60_000;
-        }
-        Path file = file("large.png", png);
+        Path file = file("large.png", TestPictures.claiming(60_000, 60_000));
         VerbResult result =
                 new FinishEditVerb().run(call().with("piece", "Net loft").with("photo", file.toString()));
 
         assertThat(((VerbResult.Refused) result).refusal().code()).isEqualTo("picture-too-large");
-        assertThat(((VerbResult.Refused) result).refusal().text()).contains("60");
+        assertThat(((VerbResult.Refused) result).refusal().text())
+                .isEqualTo(
+                        "large.png: This picture says it is 60\u2009000 x 60\u2009000 pixels, which is too large to open. "
+                                + "Nothing was changed. Save it smaller and try again.");
     }
 
     @Test

@@ -16,6 +16,7 @@ import org.glintery.api.stash.Standing;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.stash.WorkshopInFolder;
 import org.glintery.testkit.FakeCall;
+import org.glintery.testkit.TestPictures;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -142,7 +143,11 @@ class KitAddVerbTest {
         String cover =
                 Files.writeString(folder.resolve("cover.png"), "no picture").toString();
 
+        Path huge = Files.write(folder.resolve("huge.png"), TestPictures.claiming(60_000, 60_000));
+
         assertThat(add(call().with("title", "Crane").with("cover", cover))).isInstanceOf(VerbResult.Refused.class);
+        VerbResult refused = add(call().with("title", "Crane").with("cover", huge.toString()));
+        assertThat(((VerbResult.Refused) refused).refusal().code()).isEqualTo("picture-too-large");
         assertThat(shop.view().all(Kit.TYPE)).isEmpty();
     }
 

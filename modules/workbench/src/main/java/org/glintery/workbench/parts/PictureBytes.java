@@ -7,21 +7,20 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Iterator;
 import java.util.Locale;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 import org.glintery.api.Result;
 import org.glintery.api.Stable;
+import org.glintery.api.workshop.PictureFacts;
 import org.openide.util.NbBundle.Messages;
 
 /** Reads pictures without trusting them: size is looked at before anything is unpacked. A background thread. */
 @Stable
 public final class PictureBytes {
-    /** Larger pictures are refused: they would not fit into memory unpacked. */
-    public static final long MOST_PIXELS = 120_000_000L;
-
-    private static final int LONGEST_SIDE = 32_000;
+    public static final long MOST_PIXELS = PictureFacts.MOST_PIXELS;
 
     /** @param mediaType such as {@code image/png} */
     public record Facts(int widthPx, int heightPx, String mediaType) {}
@@ -55,11 +54,18 @@ public final class PictureBytes {
 
     @Messages({
         "PictureBytes.notAPicture=This is not a picture that can be read here. Nothing was changed. Use a PNG, JPEG, GIF or BMP file.",
-        "# {0} - width",
-        "# {1} - height",
-        "PictureBytes.tooLarge=This picture says it is {0} x {1} pixels, which is too large to open. Nothing was changed. Save it smaller and try again."
+        "# {0} - such as 60 000 x 60 000",
+        "PictureBytes.tooLarge=This picture says it is {0} pixels, which is too large to open. Nothing was changed. Save it smaller and try again."
     })
     private static <T> Result<T> reading(byte[] bytes, Use<T> use) {
+        Optional<PictureFacts> told = PictureFacts.of(bytes);
+        if (told.isEmpty()) {
+            return Result.refused("not-a-picture", Bundle.PictureBytes_notAPicture());
+        }
+        if (told.get().isTooLarge()) {
+            return Result.refused(
+                    "picture-too-large", Bundle.PictureBytes_tooLarge(told.get().sizeWords()));
+        }
         try (var in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
             Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
             if (!readers.hasNext()) {
@@ -70,11 +76,6 @@ public final class PictureBytes {
                 reader.setInput(in, true, true);
                 int width = reader.getWidth(0);
                 int height = reader.getHeight(0);
-                if ((long) width * height > MOST_PIXELS || Math.max(width, height) > LONGEST_SIDE) {
-                    return Result.refused(
-                            "picture-too-large",
-                            Bundle.PictureBytes_tooLarge(String.valueOf(width), String.valueOf(height)));
-                }
                 String type = "image/" + reader.getFormatName().toLowerCase(Locale.ROOT);
                 return Result.ok(use.read(reader, new Facts(width, height, type)));
             } finally {

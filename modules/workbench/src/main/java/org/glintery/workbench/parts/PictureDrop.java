@@ -8,10 +8,8 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
@@ -27,7 +25,6 @@ import org.openide.util.NbBundle.Messages;
 @Stable
 public final class PictureDrop extends TransferHandler {
     private static final long serialVersionUID = 1L;
-    private static final long MOST_BYTES = 64L << 20;
     private final transient Desk desk;
     private final transient Consumer<Taken> taken;
 
@@ -60,26 +57,26 @@ public final class PictureDrop extends TransferHandler {
                 }
             } else {
                 Image image = (Image) data.getTransferData(DataFlavor.imageFlavor);
-                take(() -> png(image), "");
+                take(() -> pasted(image));
             }
             return true;
         } catch (UnsupportedFlavorException | IOException e) {
-            desk.say(Bundle.PictureDrop_unreadable(e.getMessage()));
+            desk.say(Bundle.PictureDrop_unreadable());
             return false;
         }
     }
 
     /** Takes one file, as after choosing it. */
     public static void take(Desk desk, Path file, Consumer<Taken> taken) {
-        new PictureDrop(desk, taken).take(() -> bytes(file), String.valueOf(file.getFileName()));
+        new PictureDrop(desk, taken).take(() -> PictureFile.read(file));
     }
 
     private interface Source {
-        byte[] read() throws IOException;
+        Result<Taken> read();
     }
 
-    private void take(Source source, String caption) {
-        desk.compute(view -> read(source, caption), result -> {
+    private void take(Source source) {
+        desk.compute(view -> source.read(), result -> {
             if (result instanceof Result.Ok<Taken> ok) {
                 taken.accept(ok.value());
             } else if (result instanceof Result.Refused<Taken> no) {
@@ -88,28 +85,13 @@ public final class PictureDrop extends TransferHandler {
         });
     }
 
-    @Messages({"# {0} - why", "PictureDrop.unreadable=The picture can''t be read: {0}. Nothing was changed."})
-    private static Result<Taken> read(Source source, String caption) {
+    @Messages("PictureDrop.unreadable=The picture can't be read. Nothing was changed.")
+    private static Result<Taken> pasted(Image image) {
         try {
-            byte[] bytes = source.read();
-            return PictureBytes.facts(bytes).then(facts -> {
-                Blob blob = Blob.of(facts.mediaType(), bytes);
-                return Result.ok(new Taken(new Picture(blob.hash(), facts.mediaType(), caption), blob));
-            });
+            return PictureFile.taken(png(image), "");
         } catch (IOException e) {
-            return Result.refused(
-                    "unreadable",
-                    Bundle.PictureDrop_unreadable(
-                            Optional.ofNullable(e.getMessage()).orElse("")));
+            return Result.refused("unreadable", Bundle.PictureDrop_unreadable());
         }
-    }
-
-    @Messages({"PictureDrop.tooMuch=it is larger than 64 megabytes"})
-    private static byte[] bytes(Path file) throws IOException {
-        if (Files.size(file) > MOST_BYTES) {
-            throw new IOException(Bundle.PictureDrop_tooMuch());
-        }
-        return Files.readAllBytes(file);
     }
 
     private static byte[] png(Image image) throws IOException {

@@ -1,10 +1,12 @@
-package org.glintery.exchange.picture;
+package org.glintery.api.workshop;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
+import org.glintery.api.Preview;
 
 /** The kinds of picture that are known, by how their bytes begin. */
+@Preview(since = "1.0")
 public enum PictureKind {
     PNG("image/png", "png"),
     JPEG("image/jpeg", "jpg"),

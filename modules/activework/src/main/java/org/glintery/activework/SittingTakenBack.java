@@ -12,37 +12,52 @@ import org.glintery.api.ledger.Spot;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
-import org.glintery.api.workshop.View;
 
 /**
  * Takes back what a sitting booked, each movement by its reversal. Where the drills no longer lie as they did, since the
  * piece was kitted up or down or the canvas was counted, they go back to where the piece's drills are now. One thread.
  */
-record SittingTakenBack(View view, UUID piece, String title, About on, DrillPlaces places, Drawing drawing) {
+record SittingTakenBack(UUID piece, String title, About on, DrillPlaces places, Drawing drawing, FoundOnCanvas found) {
 
     /** Gives how many of each drill came back into the house. */
     Map<Drill, Long> takeBack(ChangeSet.Builder change, Optional<Stored<SittingBooking>> stored) {
         Map<Drill, Long> back = new HashMap<>();
         stored.ifPresent(booking -> booking.value().steps().forEach(step -> {
-            Spot to = home(step);
-            long taken = drawing.take(change, new Spot.OnCanvas(piece), step.drill(), step.count());
-            boolean whole = taken == step.count() && to.equals(step.from());
-            if (whole && SittingBooking.isAsPut(booking)) {
-                change.post(reversal(step));
-            } else if (taken > 0) {
-                change.post(movedBack(step.drill(), to, taken));
-            }
-            if (to.inTheHouse()) {
-                drawing.giveBack(change, to, step.drill(), taken);
-                back.merge(step.drill(), taken, Long::sum);
-            }
+            boolean asPut = SittingBooking.isAsPut(booking);
+            back.merge(step.drill(), takeBack(change, step, asPut), Long::sum);
         }));
         return back;
     }
 
+    private long takeBack(ChangeSet.Builder change, SittingBooking.Step step, boolean asPut) {
+        Drill drill = step.drill();
+        boolean wasFound = step.from().isBoundary();
+        long taken = drawing.take(change, new Spot.OnCanvas(piece), drill, step.count());
+        // what was found and has been told of since came with the piece: it lies with its other drills
+        long notFound = wasFound ? Math.min(taken, found.unexplained(drill)) : 0;
+        Spot home = home(step);
+        long returned = home.inTheHouse() ? taken - notFound : 0;
+        found.add(drill, -notFound);
+        if (returned > 0) {
+            drawing.giveBack(change, home, drill, returned);
+        }
+        boolean asBooked = wasFound ? returned == 0 : home.equals(step.from());
+        if (asBooked && asPut && taken == step.count()) {
+            change.post(reversal(step));
+            return returned;
+        }
+        if (returned > 0) {
+            change.post(movedBack(drill, home, returned));
+        }
+        if (taken > returned) {
+            change.post(movedBack(drill, step.from(), taken - returned));
+        }
+        return returned;
+    }
+
     private Spot home(SittingBooking.Step step) {
         Set<Spot> now = places.of(step.symbol(), step.drill());
-        return step.from().isBoundary() || now.contains(step.from())
+        return now.contains(step.from())
                 ? step.from()
                 : now.stream().findFirst().orElse(step.from());
     }

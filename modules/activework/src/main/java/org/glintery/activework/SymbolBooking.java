@@ -33,6 +33,7 @@ final class SymbolBooking {
     private final About on;
     private final DrillPlaces places;
     private final Drawing drawing;
+    private final FoundOnCanvas found;
     private final List<SittingBooking.Step> steps = new ArrayList<>();
 
     SymbolBooking(View view, UUID sitting, UUID piece, String title, About on) {
@@ -43,6 +44,7 @@ final class SymbolBooking {
         this.on = on;
         this.places = new DrillPlaces(view, piece);
         this.drawing = new Drawing(view);
+        this.found = new FoundOnCanvas(view, piece);
     }
 
     /**
@@ -52,7 +54,7 @@ final class SymbolBooking {
     List<String> book(ChangeSet.Builder change, Map<String, Long> before, Map<String, Long> now) {
         Optional<Stored<SittingBooking>> old = view.find(SittingBooking.TYPE, sitting);
         SittingBooking taken = old.map(Stored::value).orElse(new SittingBooking(0, List.of(), List.of()));
-        Map<Drill, Long> back = new SittingTakenBack(view, piece, title, on, places, drawing).takeBack(change, old);
+        Map<Drill, Long> back = new SittingTakenBack(piece, title, on, places, drawing, found).takeBack(change, old);
         List<String> warnings = new ArrayList<>();
         for (LegendLine line : firstLines()) {
             String symbol = line.symbol();
@@ -62,6 +64,7 @@ final class SymbolBooking {
                 lay(change, symbol, line.drill(), count).ifPresent(warnings::add);
             }
         }
+        found.flag(change);
         keep(change, old, setAside(change, taken, back));
         return warnings;
     }
@@ -85,6 +88,7 @@ final class SymbolBooking {
         if (left == 0) {
             return Optional.empty();
         }
+        found.add(drill, left);
         lay(change, symbol, drill, Spot.FOUND, left, "found: laid on " + title + ", more than was booked");
         return Optional.of(
                 "Of " + symbol + ", " + left + " more were laid than were booked in the pockets and the bag of " + title

@@ -21,8 +21,10 @@ import org.glintery.api.Result;
 import org.glintery.api.activework.Completion;
 import org.glintery.api.activework.Laid;
 import org.glintery.api.activework.Sitting;
+import org.glintery.api.ledger.FoundDrills;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.ledger.Spot;
+import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.stash.Stash;
 import org.glintery.api.storage.Holder;
@@ -271,6 +273,31 @@ class SittingRecordingTest {
         assertThat(shop.count(pocket, T1)).isZero();
         assertThat(shop.count(shop.bagOf(piece), T1)).isEqualTo(310);
         assertThat(shop.view().reserved(T1)).isEqualTo(310);
+    }
+
+    private void tell(UUID piece, LegendLine... lines) {
+        Stash stash = shop.workshop().find(Stash.class).orElseThrow();
+        shop.apply(stash.saveLegend(shop.view(), piece, List.of(lines)));
+    }
+
+    @Test
+    void drillsLaidBeforeTheirSupplyWasToldAreNotInTheBagAsWell() {
+        UUID piece = shop.piece("Rope-walk", Standing.SHELVED, uncounted("A", T1));
+        UUID id = shop.sit(piece, MAY, bySymbol(Map.of("A", 100L)));
+        Spot canvas = new Spot.OnCanvas(piece);
+        assertThat(shop.view().all(FoundDrills.TYPE))
+                .extracting(found -> found.value())
+                .containsExactly(new FoundDrills(T1, canvas, 100));
+
+        tell(piece, line("A", T1, 500, 500));
+        assertThat(shop.count(shop.bagOf(piece), T1)).isEqualTo(400);
+        assertThat(shop.view().reserved(T1)).isEqualTo(400);
+        assertThat(shop.view().all(FoundDrills.TYPE)).isEmpty();
+
+        shop.apply(shop.bench().editSitting(shop.view(), id, sitting(piece, MAY, bySymbol(Map.of("A", 80L)))));
+        assertThat(shop.count(shop.bagOf(piece), T1)).isEqualTo(420);
+        assertThat(house(piece)).isEqualTo(500);
+        assertThat(shop.view().reserved(T1)).isEqualTo(400);
     }
 
     @Test

@@ -8,6 +8,7 @@ import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.FoundDrills;
 import org.glintery.api.ledger.LedgerAction.Movement;
 import org.glintery.api.ledger.LedgerAction.Stocktake;
 import org.glintery.api.ledger.Spot;
@@ -64,6 +65,9 @@ final class DrillMoves {
         }
         ChangeSet.Builder change = ChangeSet.named("Count " + drill.code() + " in " + words(spot));
         new CardLearning(view).used(List.of(drill)).into(change);
+        if (spot.inTheHouse()) {
+            FoundDrills.add(change, view, spot, drill, -FoundDrills.at(view, spot, drill));
+        }
         change.post(new Stocktake(UUID.randomUUID(), drill, spot, amount, "counted", happenedOn, Optional.empty()));
         return Result.ok(change.build());
     }
@@ -129,6 +133,8 @@ final class DrillMoves {
             return;
         }
         change.require(new Precondition.BalanceAt(request.from(), request.drill(), booked));
+        Spot flagged = request.to() instanceof Spot.OnCanvas ? request.to() : request.from();
+        FoundDrills.add(change, view, flagged, request.drill(), shortfall);
         change.post(new Movement(
                 UUID.randomUUID(),
                 request.drill(),

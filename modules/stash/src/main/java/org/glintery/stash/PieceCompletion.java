@@ -12,6 +12,7 @@ import org.glintery.api.activework.Completion;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.FoundDrills;
 import org.glintery.api.ledger.LedgerAction.Movement;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
@@ -89,6 +90,7 @@ final class PieceCompletion {
         }
         if (left > 0) {
             change.post(ontoCanvas(drill, Spot.FOUND, left, foundReason(drill, title)));
+            FoundDrills.add(change, view, new Spot.OnCanvas(piece), drill, left);
         }
     }
 

@@ -8,24 +8,24 @@ import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.FoundDrills;
 import org.glintery.api.ledger.LedgerAction.Movement;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Kit;
-import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Piece;
-import org.glintery.api.stash.Source;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.storage.Bag;
 import org.glintery.api.storage.BagNames;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Settings;
+import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
 /**
- * Books what came with a piece: from the supplier into the piece's bag, set aside for the piece. Once the bag is
- * there, only what differs from the earlier legend is booked. Not safe for use by several threads.
+ * Books what came with a piece: from the supplier into the piece's bag, set aside for the piece. Afterwards only what
+ * differs from what was booked is booked. Not safe for use by several threads.
  */
 final class SupplyBooking {
 
@@ -58,10 +58,9 @@ final class SupplyBooking {
         if (!Settings.keepsDrills(view) || !IN_THE_HOUSE.contains(value.standing())) {
             return;
         }
-        int drillsPerBag = Source.drillsPerBag(view, source);
-        Map<Drill, SuppliedDrills> before = bag.isEmpty()
-                ? Map.of()
-                : SuppliedDrills.of(Legend.of(view, piece).lines(), drillsPerBag);
+        Optional<Stored<SuppliesBooked>> booked = view.find(SuppliesBooked.TYPE, piece);
+        int drillsPerBag = SuppliesBooked.drillsPerBag(view, piece, source);
+        Map<Drill, SuppliedDrills> before = SuppliesBooked.of(booked);
         Map<Drill, SuppliedDrills> after = SuppliedDrills.of(legend, drillsPerBag);
         Set<Drill> drills = new LinkedHashSet<>(before.keySet());
         drills.addAll(after.keySet());
@@ -71,6 +70,12 @@ final class SupplyBooking {
                     drill,
                     before.getOrDefault(drill, SuppliedDrills.NONE),
                     after.getOrDefault(drill, SuppliedDrills.NONE));
+        }
+        if (!after.equals(before)) {
+            SuppliesBooked now = SuppliesBooked.of(drillsPerBag, after);
+            booked.ifPresentOrElse(
+                    old -> change.replace(SuppliesBooked.TYPE, old, now),
+                    () -> change.create(SuppliesBooked.TYPE, piece, now));
         }
     }
 
@@ -88,12 +93,29 @@ final class SupplyBooking {
         if (more.isPresent()) {
             Spot to = uncountedAt.orElseGet(() -> bag(change));
             change.post(movement(drill, supplier(), to, more.get(), "came with " + title()));
-            setAside(change, drill, more.get().count().orElseThrow());
+            long count = more.get().count().orElseThrow();
+            setAside(change, drill, count - laidAlready(change, drill, to, count));
         }
         if (after.uncounted() && !before.uncounted()) {
             change.post(movement(
                     drill, supplier(), bag(change), Amount.unknown(), "came with " + title() + ", not counted yet"));
         }
+    }
+
+    /** What was laid before it was told is on the canvas, booked from found: it does not lie in the bag as well. */
+    private long laidAlready(ChangeSet.Builder change, Drill drill, Spot from, long told) {
+        Spot canvas = new Spot.OnCanvas(piece);
+        long laid = Math.min(told, FoundDrills.at(view, canvas, drill));
+        if (laid > 0) {
+            change.post(movement(
+                    drill,
+                    from,
+                    Spot.FOUND,
+                    Amount.counted(laid),
+                    "laid on " + title() + " before it was told how many came"));
+            FoundDrills.add(change, view, canvas, drill, -laid);
+        }
+        return laid;
     }
 
     /** A correction downwards is booked as lost only as far as drills are there. */
@@ -118,7 +140,7 @@ final class SupplyBooking {
     private void setAside(ChangeSet.Builder change, Drill drill, long more) {
         long free = Math.max(0, Math.min(more, view.available(drill) + more));
         if (free > 0) {
-            reservations.set(change, drill, reservations.of(drill) + free);
+            reservations.set(change, drill, Math.min(Amount.MOST, reservations.of(drill) + free));
         }
     }
 

@@ -3,6 +3,8 @@ package org.glintery.stash;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.glintery.stash.WorkshopInFolder.T1;
 import static org.glintery.stash.WorkshopInFolder.T2;
+import static org.glintery.stash.WorkshopInFolder.bags;
+import static org.glintery.stash.WorkshopInFolder.kit;
 import static org.glintery.stash.WorkshopInFolder.line;
 import static org.glintery.stash.WorkshopInFolder.refusal;
 import static org.glintery.stash.WorkshopInFolder.silent;
@@ -10,10 +12,16 @@ import static org.glintery.stash.WorkshopInFolder.silent;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.Result;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.Source;
+import org.glintery.api.stash.Standing;
+import org.glintery.api.storage.Bag;
+import org.glintery.api.workshop.ChangeSet;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -73,6 +81,38 @@ class LegendSavingTest {
 
         assertThat(shop.view().balance(shop.bagNamed("Rope-walk"), T1)).isEqualTo(new Balance(200, 0, 0));
         assertThat(shop.view().reserved(T1)).isEqualTo(200);
+    }
+
+    @Test
+    void keepsWhatWasBookedByTheBag_whenItsSourceTellsAnotherBagSizeLater() {
+        UUID piece = UUID.randomUUID();
+        shop.apply(shop.stash()
+                .shelve(
+                        shop.view(),
+                        kit(piece, "Crane", Standing.SHELVED, Optional.of("Quay shop"), bags("A", T1, 2))));
+        shop.apply(Result.ok(ChangeSet.named("Know a source")
+                .put(Source.TYPE, Source.idOf("Quay shop"), new Source("Quay shop", 250))
+                .build()));
+        shop.apply(shop.stash().setStanding(shop.view(), piece, Standing.RESTING, Optional.empty()));
+        assertThat(shop.count(shop.bagNamed("Crane"), T1)).isEqualTo(400);
+
+        shop.apply(shop.stash().saveLegend(shop.view(), piece, List.of(line("A", T1, 380, 400))));
+        assertThat(shop.count(shop.bagNamed("Crane"), T1)).isEqualTo(400);
+        assertThat(shop.view().balance(Spot.LOST, T1).count()).isZero();
+        assertThat(shop.view().reserved(T1)).isEqualTo(400);
+    }
+
+    @Test
+    void booksTheSupplies_whenTheKitsBagIsThereAlready() {
+        UUID piece = shop.shelve("Crane");
+        UUID bag = UUID.randomUUID();
+        shop.apply(Result.ok(ChangeSet.named("Overflow of a kit up")
+                .create(Bag.TYPE, bag, new Bag("Crane", Optional.empty(), Optional.of(piece), Optional.empty()))
+                .put(Legend.TYPE, piece, new Legend(List.of(line("A", T1, 180, 200))))
+                .build()));
+        shop.apply(shop.stash().setStanding(shop.view(), piece, Standing.ON_THE_BENCH, Optional.empty()));
+
+        assertThat(shop.count(new Spot.InBag(bag), T1)).isEqualTo(200);
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Spot;
 import org.pcollections.IntTreePMap;
@@ -46,24 +47,40 @@ final class BalanceScan implements MovementTable.Scan {
     }
 
     BalanceMap balances(NumberedNames<Spot> spots) {
-        Map<Integer, IntTreePMap<Balance>> bySpot = new HashMap<>();
-        Map<Integer, IntTreePMap<Balance>> byDrill = new HashMap<>();
+        List<Row> rows = new ArrayList<>();
+        Map<Integer, Map<Integer, Balance>> byDrill = new HashMap<>();
         Map<Integer, Long> house = new HashMap<>();
-        for (int number = 0; number < sums.size(); number++) {
-            int spot = number;
+        for (int spot = 0; spot < sums.size(); spot++) {
+            Map<Integer, Balance> drills = new HashMap<>();
             boolean inTheHouse = spots.value(spot).inTheHouse();
-            sums.get(spot).forEach((drill, sum) -> {
+            for (Map.Entry<Integer, Sum> one : sums.get(spot).entrySet()) {
+                Sum sum = one.getValue();
                 var balance = new Balance(sum.count, sum.variance, sum.uncounted);
                 if (!balance.isZero()) {
-                    bySpot.merge(spot, IntTreePMap.singleton(drill, balance), (row, one) -> row.plus(drill, balance));
-                    byDrill.merge(drill, IntTreePMap.singleton(spot, balance), (row, one) -> row.plus(spot, balance));
+                    drills.put(one.getKey(), balance);
+                    byDrill.computeIfAbsent(one.getKey(), drill -> new HashMap<>())
+                            .put(spot, balance);
                     if (inTheHouse) {
-                        house.merge(drill, sum.count, Math::addExact);
+                        house.merge(one.getKey(), sum.count, Math::addExact);
                     }
                 }
-            });
+            }
+            rows.add(new Row(spot, drills));
         }
-        return new BalanceMap(persistent(bySpot), persistent(byDrill), persistent(house));
+        List<Row> columns = byDrill.entrySet().stream()
+                .map(one -> new Row(one.getKey(), one.getValue()))
+                .toList();
+        return new BalanceMap(nested(rows), nested(columns), persistent(house));
+    }
+
+    private record Row(int number, Map<Integer, Balance> balances) {}
+
+    /** Each row is a tree of its own, so that they can be built side by side. */
+    private static IntTreePMap<IntTreePMap<Balance>> nested(List<Row> rows) {
+        Map<Integer, IntTreePMap<Balance>> trees = rows.parallelStream()
+                .filter(row -> !row.balances().isEmpty())
+                .collect(Collectors.toMap(Row::number, row -> persistent(row.balances())));
+        return persistent(trees);
     }
 
     private static <T> IntTreePMap<T> persistent(Map<Integer, T> map) {

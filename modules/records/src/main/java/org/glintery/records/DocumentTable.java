@@ -30,16 +30,21 @@ final class DocumentTable {
     }
 
     Documents load() throws SQLException {
-        Documents documents = Documents.NONE;
+        return load(connection);
+    }
+
+    /** By another connection, so that the ledger can be read meanwhile. Any thread. */
+    Documents load(Connection connection) throws SQLException {
+        List<Document> documents = new ArrayList<>();
         try (PreparedStatement select = connection.prepareStatement(
                         "select no, owner, type, id_high, id_low, type_version, version, body from document order by no");
                 ResultSet rows = select.executeQuery()) {
             while (rows.next()) {
-                documents = documents.with(
+                documents.add(
                         new Document(rows.getInt(1), ref(rows, 2), rows.getInt(6), rows.getInt(7), rows.getBytes(8)));
             }
         }
-        return documents;
+        return Documents.opened(documents);
     }
 
     /** The key in four columns from the given one on. */

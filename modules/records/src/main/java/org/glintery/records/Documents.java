@@ -1,9 +1,12 @@
 package org.glintery.records;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import java.util.stream.StreamSupport;
 import org.glintery.api.workshop.DocRef;
 import org.pcollections.HashPMap;
 import org.pcollections.HashTreePMap;
@@ -11,6 +14,19 @@ import org.pcollections.HashTreePMap;
 /** All documents at one revision. Immutable; any thread. */
 record Documents(HashPMap<DocumentKind, DocumentShelf> shelves, int nextNumber) {
     static final Documents NONE = new Documents(HashTreePMap.empty(), 1);
+
+    /** What is there at opening, removed ones too, in the order of their numbers. */
+    static Documents opened(List<Document> documents) {
+        Map<DocumentKind, List<Document>> kinds = new LinkedHashMap<>();
+        documents.forEach(document -> kinds.computeIfAbsent(DocumentKind.of(document.ref()), kind -> new ArrayList<>())
+                .add(document));
+        HashPMap<DocumentKind, DocumentShelf> shelves = HashTreePMap.empty();
+        for (Map.Entry<DocumentKind, List<Document>> kind : kinds.entrySet()) {
+            shelves = shelves.plus(kind.getKey(), DocumentShelf.opened(kind.getValue()));
+        }
+        int last = documents.isEmpty() ? 0 : documents.get(documents.size() - 1).number();
+        return new Documents(shelves, last + 1);
+    }
 
     DocumentShelf shelf(DocumentKind kind) {
         return shelves.getOrDefault(kind, DocumentShelf.EMPTY);
@@ -37,8 +53,7 @@ record Documents(HashPMap<DocumentKind, DocumentShelf> shelves, int nextNumber) 
     }
 
     Stream<Document> present() {
-        return shelves.values().stream()
-                .flatMap(shelf -> StreamSupport.stream(shelf.inOrder().spliterator(), false));
+        return shelves.values().stream().flatMap(DocumentShelf::inOrder);
     }
 
     Stream<Document> byKey() {

@@ -80,7 +80,7 @@ final class H2Workshop implements Workshop {
 
     private Opening.Opened opened() throws SQLException, IOException {
         try {
-            return Opening.of(tables, names, codec);
+            return Opening.of(database, tables, names, codec);
         } catch (SQLException | GlinteryException e) {
             journal.close();
             throw e;

@@ -3,7 +3,7 @@ package org.glintery.activework;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.ledger.Drill;
-import org.glintery.api.ledger.Reservation;
+import org.glintery.api.workshop.Reservation;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;

@@ -45,15 +45,16 @@ public final class VerbOption extends OptionProcessor {
 
     private static Ending run(String file, Env env, Terminal terminal) {
         try {
+            Lookup installed = Lookup.getDefault();
             Surroundings around = new Surroundings(
-                    only(Workshops.class),
-                    only(JsonCodec.class),
+                    only(installed, Workshops.class),
+                    only(installed, JsonCodec.class),
                     Clock.systemDefaultZone(),
                     env.getCurrentDirectory().toPath().toAbsolutePath(),
                     home(),
                     System.getenv(),
                     env.getInputStream());
-            VerbCatalogue verbs = new VerbCatalogue(Lookup.getDefault().lookupAll(Verb.class), KnownVerbs.ours());
+            VerbCatalogue verbs = new VerbCatalogue(installed.lookupAll(Verb.class), KnownVerbs.ours());
             return new VerbRun(verbs, around, terminal).run(words(file));
         } catch (IOException | RuntimeException | LinkageError e) { // the application must end and say so
             terminal.aside(new FaultLog(Optional.empty()).keep(e, "glintery-do"));
@@ -74,8 +75,8 @@ public final class VerbOption extends OptionProcessor {
         return words;
     }
 
-    private static <S> S only(Class<S> service) {
-        S found = Lookup.getDefault().lookup(service);
+    private static <S> S only(Lookup installed, Class<S> service) {
+        S found = installed.lookup(service);
         if (found == null) {
             throw new GlinteryException("no module brings " + service.getName());
         }

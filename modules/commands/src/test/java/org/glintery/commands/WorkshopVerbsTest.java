@@ -63,7 +63,8 @@ class WorkshopVerbsTest {
 
     @Test
     void makesAndRestores_intoAFolderGivenByItsPlace() {
-        assertThat(run("workshop", "new", "third").out()).isEqualTo("Made a workshop in " + home.resolve("third") + ".\n");
+        assertThat(run("workshop", "new", "third").out())
+                .isEqualTo("Made a workshop in " + home.resolve("third") + ".\n");
         run("workshop", "backup", "copy.zip", "--workshop", "third");
         assertThat(run("workshop", "restore", "copy.zip", "fourth").ending()).isEqualTo(Ending.DONE);
         assertThat(run("workshop", "check", "--workshop", "fourth").ending()).isEqualTo(Ending.DONE);

@@ -3,7 +3,7 @@ package org.glintery.demo;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.glintery.api.ledger.Amount;
-import org.glintery.api.ledger.Reservation;
+import org.glintery.api.workshop.Reservation;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.workshop.ChangeSet;
 

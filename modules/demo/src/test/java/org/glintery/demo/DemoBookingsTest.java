@@ -15,7 +15,7 @@ import org.glintery.api.activework.Sitting;
 import org.glintery.api.finishes.Finish;
 import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
-import org.glintery.api.ledger.Reservation;
+import org.glintery.api.workshop.Reservation;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.ColourCard;

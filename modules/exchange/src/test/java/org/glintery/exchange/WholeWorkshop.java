@@ -16,7 +16,6 @@ import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.ledger.LedgerEntry;
-import org.glintery.api.ledger.Reservation;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.ColourCard;
@@ -35,6 +34,7 @@ import org.glintery.api.workshop.DocumentType;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.Picture;
 import org.glintery.api.workshop.RawDocument;
+import org.glintery.api.workshop.Reservation;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Workshop;
 

@@ -96,7 +96,7 @@ final class ActionWords {
 
     private static Amount amount(MovementRow row) {
         return new Amount(
-                Amount.Basis.values()[row.basis()],
+                DiskCodes.BASES.constant(row.basis()),
                 row.said() == MovementRow.NONE ? Optional.empty() : Optional.of(row.said()),
                 row.uncertainty());
     }

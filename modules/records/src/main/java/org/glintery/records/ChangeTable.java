@@ -8,13 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.glintery.api.GlinteryException;
-import org.glintery.api.workshop.HistoryLine;
 
 /** The applied changes. Writer thread. */
 final class ChangeTable {
     private static final String COLUMNS =
             "select seq, id_high, id_low, sentence, recorded, kind, undoes, first_movement, movements from change";
-    private static final HistoryLine.Kind[] KINDS = HistoryLine.Kind.values();
 
     private final Connection connection;
     private final PreparedStatement insert;
@@ -32,7 +30,7 @@ final class ChangeTable {
         insert.setLong(3, row.id().getLeastSignificantBits());
         insert.setString(4, row.sentence());
         insert.setLong(5, EpochNanos.of(row.recordedAt()));
-        insert.setByte(6, (byte) row.kind().ordinal());
+        insert.setByte(6, (byte) DiskCodes.CHANGES.of(row.kind()));
         insert.setLong(7, row.undoes());
         insert.setLong(8, row.firstMovement());
         insert.setInt(9, row.movements());
@@ -83,7 +81,7 @@ final class ChangeTable {
                 new UUID(row.getLong(2), row.getLong(3)),
                 row.getString(4),
                 EpochNanos.of(row.getLong(5)),
-                KINDS[row.getByte(6)],
+                DiskCodes.CHANGES.constant(row.getByte(6)),
                 row.getLong(7),
                 row.getLong(8),
                 row.getInt(9));

@@ -5,8 +5,8 @@ import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Refusal;
 import org.glintery.api.ledger.Drill;
-import org.glintery.api.ledger.Reservation;
 import org.glintery.api.workshop.DocRef;
+import org.glintery.api.workshop.Reservation;
 
 /** Puts and removes documents on a draft; reservations are counted along. Writer thread. */
 final class DocumentSteps {

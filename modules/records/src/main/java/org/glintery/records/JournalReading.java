@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.glintery.api.workshop.DocRef;
-import org.glintery.api.workshop.HistoryLine;
 
 /** Reads what {@link JournalWriting} wrote. */
 final class JournalReading {
@@ -52,7 +51,7 @@ final class JournalReading {
                 id(),
                 text(),
                 EpochNanos.of(in.readLong()),
-                HistoryLine.Kind.values()[in.readByte()],
+                DiskCodes.CHANGES.constant(in.readByte()),
                 in.readLong(),
                 in.readLong(),
                 in.readInt());
@@ -66,7 +65,7 @@ final class JournalReading {
         return new MovementRow(
                 in.readLong(),
                 id(),
-                MovementRow.Kind.values()[in.readByte()],
+                DiskCodes.MOVEMENTS.constant(in.readByte()),
                 new Effect(
                         in.readInt(),
                         in.readInt(),

@@ -43,7 +43,7 @@ final class JournalWriting {
         id(row.id());
         text(row.sentence());
         out.writeLong(EpochNanos.of(row.recordedAt()));
-        out.writeByte(row.kind().ordinal());
+        out.writeByte(DiskCodes.CHANGES.of(row.kind()));
         out.writeLong(row.undoes());
         out.writeLong(row.firstMovement());
         out.writeInt(row.movements());
@@ -60,7 +60,7 @@ final class JournalWriting {
     private void movement(MovementRow row) throws IOException {
         out.writeLong(row.sequence());
         id(row.id());
-        out.writeByte(row.kind().ordinal());
+        out.writeByte(DiskCodes.MOVEMENTS.of(row.kind()));
         Effect effect = row.effect();
         out.writeInt(effect.drill());
         out.writeInt(effect.from());

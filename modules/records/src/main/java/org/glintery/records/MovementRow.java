@@ -7,7 +7,7 @@ import java.util.UUID;
  * One booked action as it is kept; drills, spots and texts by number.
  *
  * @param lot the number of the lot's text, {@link #NONE} without
- * @param basis the ordinal of {@code Amount.Basis}; {@link #NONE} for a reversal
+ * @param basis the number of the {@code Amount.Basis}, by {@link DiskCodes}; {@link #NONE} for a reversal
  * @param said the count that was asked for; {@link #NONE} when unknown
  * @param happened the number of the date's text, {@link #NONE} without
  * @param reverses the sequence number of what this takes back, 0 without

@@ -19,8 +19,6 @@ final class MovementTable {
     /** H2 holds a whole result; a longer one it puts into a file of its own first. */
     private static final int SCANNED_AT_ONCE = 20_000;
 
-    private static final MovementRow.Kind[] KINDS = MovementRow.Kind.values();
-
     private final Connection connection;
     private final PreparedStatement insert;
     private final PreparedStatement byNumber;
@@ -57,7 +55,7 @@ final class MovementTable {
         insert.setLong(1, row.sequence());
         insert.setLong(2, row.id().getMostSignificantBits());
         insert.setLong(3, row.id().getLeastSignificantBits());
-        insert.setByte(4, (byte) row.kind().ordinal());
+        insert.setByte(4, (byte) DiskCodes.MOVEMENTS.of(row.kind()));
         insert.setInt(5, effect.drill());
         insert.setInt(6, effect.from());
         insert.setInt(7, effect.to());
@@ -139,7 +137,7 @@ final class MovementTable {
         return new MovementRow(
                 row.getLong(1),
                 new UUID(row.getLong(2), row.getLong(3)),
-                KINDS[row.getByte(4)],
+                DiskCodes.MOVEMENTS.constant(row.getByte(4)),
                 new Effect(
                         row.getInt(5),
                         row.getInt(6),

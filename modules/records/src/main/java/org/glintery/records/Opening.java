@@ -8,7 +8,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.MalformedException;
-import org.glintery.api.ledger.Reservation;
+import org.glintery.api.workshop.Reservation;
 
 /** Builds the state in memory from the tables. Writer thread, or before there is one. */
 final class Opening {

@@ -2,7 +2,7 @@ package org.glintery.records;
 
 import java.time.LocalDate;
 import java.util.UUID;
-import org.glintery.api.ledger.Reservation;
+import org.glintery.api.workshop.Reservation;
 import org.pcollections.HashPMap;
 import org.pcollections.HashTreePMap;
 import org.pcollections.IntTreePMap;

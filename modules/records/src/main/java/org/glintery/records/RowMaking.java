@@ -32,7 +32,7 @@ final class RowMaking {
                 kind,
                 effect,
                 text(lot),
-                amount.map(said -> said.basis().ordinal()).orElse(MovementRow.NONE),
+                amount.map(said -> DiskCodes.BASES.of(said.basis())).orElse(MovementRow.NONE),
                 amount.flatMap(Amount::count).orElse((long) MovementRow.NONE),
                 amount.map(Amount::uncertainty).orElse(0L),
                 names.texts().number(action.reason()),

@@ -160,7 +160,7 @@ class JournalTest {
     }
 
     @Test
-    void refusesToOpen_andTouchesNothing_whenARecordInTheMiddleIsDamaged() throws IOException {
+    void refusesToOpen_andTouchesNothing_whenARecordBeforeTheLastIsDamaged_alsoInItsHead() throws IOException {
         Path earlier = databaseBefore();
         List<Long> ends = new ArrayList<>();
         Path folder;
@@ -176,7 +176,7 @@ class JournalTest {
         }
         byte[] journal = Files.readAllBytes(folder.resolve(Journal.FILE));
         int third = Math.toIntExact(ends.get(3));
-        for (int at : List.of(third, third + 1, third + 5, third + 30)) {
+        for (int at : List.of(0, 3, 4, 20, third, third + 1, third + 5, third + 30)) {
             byte[] damaged = journal.clone();
             damaged[at] ^= 1;
             Files.copy(earlier, folder.resolve(Database.FILE), StandardCopyOption.REPLACE_EXISTING);

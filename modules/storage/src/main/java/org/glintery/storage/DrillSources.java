@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
-import org.glintery.api.ledger.Reservation;
+import org.glintery.api.workshop.Reservation;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;

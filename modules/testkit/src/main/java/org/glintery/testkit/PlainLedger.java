@@ -12,7 +12,7 @@ import java.util.UUID;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.LedgerAction;
-import org.glintery.api.ledger.Reservation;
+import org.glintery.api.workshop.Reservation;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Operation;

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
-import org.glintery.api.ledger.Reservation;
+import org.glintery.api.workshop.Reservation;
 import org.glintery.api.ledger.Spot;
 
 /** What a plain ledger holds at one moment. Mutable; copied before each change. */

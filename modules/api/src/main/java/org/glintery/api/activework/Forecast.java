@@ -2,7 +2,7 @@ package org.glintery.api.activework;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.glintery.api.Preview;
+import org.glintery.api.Stable;
 
 /**
  * When a piece will be done.
@@ -14,7 +14,7 @@ import org.glintery.api.Preview;
  * @param words "between late May and mid June", or why nothing can be said
  * @param howWeKnow the reasoning, for who asks
  */
-@Preview(since = "1.0")
+@Stable
 public record Forecast(
         Optional<LocalDate> early,
         Optional<LocalDate> likely,

@@ -1,7 +1,7 @@
 package org.glintery.api.activework;
 
 import java.util.Optional;
-import org.glintery.api.Preview;
+import org.glintery.api.Stable;
 
 /**
  * How far a piece is.
@@ -12,7 +12,7 @@ import org.glintery.api.Preview;
  * @param estimated whether any of it was worked out rather than told
  * @param minutes worked, as far as told
  */
-@Preview(since = "1.0")
+@Stable
 public record Progress(
         Optional<Long> totalDrills,
         Optional<Long> laidDrills,

@@ -1,7 +1,7 @@
 package org.glintery.api.framing;
 
 import java.util.Optional;
-import org.glintery.api.Preview;
+import org.glintery.api.Stable;
 
 /**
  * What has to fit into the rebate of a frame, from front to back. Lengths in millimetres.
@@ -13,7 +13,7 @@ import org.glintery.api.Preview;
  * @param backingMm the board behind
  * @param rebateMm what the moulding has; empty when that is not told
  */
-@Preview(since = "1.0")
+@Stable
 public record FrameDepth(
         double glazingMm,
         double spacerMm,

@@ -2,7 +2,7 @@ package org.glintery.api.framing;
 
 import java.util.List;
 import java.util.Optional;
-import org.glintery.api.Preview;
+import org.glintery.api.Stable;
 
 /**
  * What a frame plan comes to. Lengths in millimetres.
@@ -14,7 +14,7 @@ import org.glintery.api.Preview;
  * @param glazingMassG mass of the glazing in grams; empty without glazing
  * @param readyMade ready-made sizes it fits, best first, in words
  */
-@Preview(since = "1.0")
+@Stable
 public record FrameFigures(
         double artworkWidthMm,
         double artworkHeightMm,

@@ -50,6 +50,26 @@ public record Drill(
         return sizeHundredths / 100.0;
     }
 
+    /**
+     * The drill's identity as text, from which ids are made: six components and, for a special shape, its outline, parted
+     * by bars; a bar or a percent sign within one is percent-encoded. It never changes, whatever becomes of this class.
+     */
+    public String key() {
+        String key = String.join(
+                "|",
+                lower(shape),
+                String.valueOf(sizeHundredths),
+                lower(body),
+                lower(coating),
+                encoded(card),
+                encoded(code));
+        return key + outline.map(o -> "|" + encoded(o)).orElse("");
+    }
+
+    private static String encoded(String text) {
+        return text.replace("%", "%25").replace("|", "%7C");
+    }
+
     /** Whether this kind can stand in for another: same shape, size, outline, body and coating. */
     public boolean sameKindAs(Drill other) {
         return shape == other.shape

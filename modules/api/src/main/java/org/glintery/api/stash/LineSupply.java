@@ -1,7 +1,7 @@
 package org.glintery.api.stash;
 
 import java.util.Optional;
-import org.glintery.api.Preview;
+import org.glintery.api.Stable;
 import org.glintery.api.ledger.Balance;
 
 /**
@@ -11,6 +11,6 @@ import org.glintery.api.ledger.Balance;
  * @param atHand in bags and pockets, of this drill, not reserved to anything else
  * @param missing how many are still wanted beyond what is at hand; 0 when enough, empty when not known
  */
-@Preview(since = "1.0")
+@Stable
 public record LineSupply(
         int index, LegendLine line, Balance laid, long atHand, boolean uncounted, Optional<Long> missing) {}

@@ -1,7 +1,7 @@
 package org.glintery.api.stash;
 
 import java.util.Optional;
-import org.glintery.api.Preview;
+import org.glintery.api.Stable;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
@@ -13,7 +13,7 @@ import org.glintery.api.time.About;
  * @param believed a person at the screen is believed: what is booked too low is made up from {@code found} in the
  *     same change; a script is not
  */
-@Preview(since = "1.0")
+@Stable
 public record MoveRequest(
         Drill drill,
         Optional<String> lot,

@@ -3,7 +3,7 @@ package org.glintery.api.stash;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import org.glintery.api.Preview;
+import org.glintery.api.Stable;
 import org.glintery.api.workshop.Blob;
 
 /**
@@ -12,7 +12,7 @@ import org.glintery.api.workshop.Blob;
  * @param cards what its legends say of codes: card name, then code; codes known already keep what is known
  * @param blobs the bytes of the pictures that kit and pieces name
  */
-@Preview(since = "1.0")
+@Stable
 public record NewKit(
         UUID id, Kit kit, List<NewPiece> pieces, Map<String, Map<String, CardEntry>> cards, List<Blob> blobs) {
 

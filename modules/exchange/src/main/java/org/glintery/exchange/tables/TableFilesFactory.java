@@ -1,11 +1,9 @@
 package org.glintery.exchange.tables;
 
-import org.glintery.api.GlinteryException;
-import org.glintery.api.JsonCodec;
 import org.glintery.api.exchange.TableFiles;
 import org.glintery.api.workshop.ServiceFactory;
 import org.glintery.api.workshop.Workshop;
-import org.openide.util.Lookup;
+import org.glintery.exchange.found.InstalledCodec;
 import org.openide.util.lookup.ServiceProvider;
 
 /** Brings tables to every workshop. */
@@ -18,10 +16,6 @@ public final class TableFilesFactory implements ServiceFactory {
 
     @Override
     public Object create(Workshop workshop) {
-        JsonCodec codec = Lookup.getDefault().lookup(JsonCodec.class);
-        if (codec == null) {
-            throw new GlinteryException("tables need a JsonCodec, and none is installed");
-        }
-        return new ZippedTables(workshop, codec);
+        return new ZippedTables(workshop, InstalledCodec.forUseBy("tables"));
     }
 }

@@ -5,9 +5,8 @@ import java.util.List;
 import org.glintery.api.Result;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.NewPicture;
 import org.glintery.api.workshop.Picture;
-import org.glintery.workbench.parts.PictureDrop.Taken;
-import org.glintery.workbench.parts.PictureFile;
 
 /**
  * The picture files that a verb was told of, checked to be pictures.
@@ -26,15 +25,15 @@ record GivenPictures(List<Picture> photos, List<Picture> sketches, List<Blob> bl
                 }));
     }
 
-    private static List<Picture> pictures(List<Taken> read) {
-        return read.stream().map(Taken::picture).toList();
+    private static List<Picture> pictures(List<NewPicture> read) {
+        return read.stream().map(NewPicture::picture).toList();
     }
 
-    private static Result<List<Taken>> read(VerbCall call, String option) {
-        List<Taken> read = new ArrayList<>();
+    private static Result<List<NewPicture>> read(VerbCall call, String option) {
+        List<NewPicture> read = new ArrayList<>();
         for (String written : call.values(option)) {
-            Result<Taken> one = PictureFile.read(call.path(written));
-            if (one instanceof Result.Refused<Taken> no) {
+            Result<NewPicture> one = NewPicture.read(call.path(written));
+            if (one instanceof Result.Refused<NewPicture> no) {
                 return Result.refused(no.refusal());
             }
             read.add(one.orThrow());

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.glintery.api.Result;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.workshop.Blob;
-import org.glintery.workbench.parts.PictureFile;
+import org.glintery.api.workshop.NewPicture;
 
 /** The picture that a verb was told of; nothing else is kept as one. */
 final class CoverPicture {
@@ -16,6 +16,6 @@ final class CoverPicture {
         Optional<Path> path = call.value("cover").map(call::path);
         return path.isEmpty()
                 ? Result.ok(Optional.empty())
-                : PictureFile.read(path.get()).then(taken -> Result.ok(Optional.of(taken.blob())));
+                : NewPicture.read(path.get()).then(cover -> Result.ok(Optional.of(cover.blob())));
     }
 }

@@ -17,6 +17,7 @@ import javax.swing.TransferHandler;
 import org.glintery.api.Result;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.NewPicture;
 import org.glintery.api.workshop.Picture;
 import org.glintery.workbench.spi.Desk;
 import org.openide.util.NbBundle.Messages;
@@ -68,7 +69,11 @@ public final class PictureDrop extends TransferHandler {
 
     /** Takes one file, as after choosing it. */
     public static void take(Desk desk, Path file, Consumer<Taken> taken) {
-        new PictureDrop(desk, taken).take(() -> PictureFile.read(file));
+        new PictureDrop(desk, taken).take(() -> taken(NewPicture.read(file)));
+    }
+
+    private static Result<Taken> taken(Result<NewPicture> checked) {
+        return checked.then(one -> Result.ok(new Taken(one.picture(), one.blob())));
     }
 
     private interface Source {
@@ -88,7 +93,7 @@ public final class PictureDrop extends TransferHandler {
     @Messages("PictureDrop.unreadable=The picture can't be read. Nothing was changed.")
     private static Result<Taken> pasted(Image image) {
         try {
-            return PictureFile.taken(png(image), "");
+            return taken(NewPicture.of(png(image), ""));
         } catch (IOException e) {
             return Result.refused("unreadable", Bundle.PictureDrop_unreadable());
         }

@@ -1,11 +1,11 @@
-package org.glintery.api.ledger;
+package org.glintery.api.workshop;
 
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Stable;
-import org.glintery.api.workshop.ByName;
-import org.glintery.api.workshop.DocumentType;
+import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Drill;
 
 /**
  * Drills set aside. A document like any other, but the workshop checks it in the change that brings it: a
@@ -29,8 +29,8 @@ public record Reservation(Drill drill, long count, String purpose, UUID forId, O
         }
     }
 
-    /** The id of what is set aside of a drill for a piece: one document for both. */
+    /** The id of what is set aside of a drill for a piece: one document for both. It follows from {@link Drill#key}. */
     public static UUID idForPiece(UUID piece, Drill drill) {
-        return ByName.idFor(TYPE, FOR_PIECE + "/" + piece + "/" + drill);
+        return ByName.idFor(TYPE, FOR_PIECE + "/" + piece + "/" + drill.key());
     }
 }

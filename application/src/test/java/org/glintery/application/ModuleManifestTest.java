@@ -1,0 +1,52 @@
+package org.glintery.application;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Set;
+import java.util.jar.Attributes;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** What each module shows to others, as the shipped manifests say it to the module system. */
+class ModuleManifestTest {
+
+    /** Two stars stand for the packages below as well. */
+    private static final Map<String, Set<String>> EXPORTS = Map.of(
+            "api", Set.of("org.glintery.api.**"),
+            "colour", Set.of("org.glintery.colour.*"),
+            "planning", Set.of("org.glintery.planning.*"),
+            "workbench",
+                    Set.of(
+                            "org.glintery.workbench.parts.*",
+                            "org.glintery.workbench.sheet.*",
+                            "org.glintery.workbench.spi.*"));
+
+    @Test
+    void exportsTheAgreedPackagesAndNoOther() {
+        for (String module : ScannedModules.LEAST_CLASSES.keySet()) {
+            assertThat(listed(ScannedModules.manifest(module), "OpenIDE-Module-Public-Packages"))
+                    .as("what %s exports", module)
+                    .isEqualTo(EXPORTS.getOrDefault(module, Set.of("-")));
+        }
+    }
+
+    @Test
+    void hasNoFriends_andNeedsNoParticularBuildOfAnother() {
+        for (String module : ScannedModules.LEAST_CLASSES.keySet()) {
+            Attributes manifest = ScannedModules.manifest(module);
+            assertThat(manifest.getValue("OpenIDE-Module-Friends"))
+                    .as("friends of %s", module)
+                    .isNull();
+            Set<String> needed = listed(manifest, "OpenIDE-Module-Module-Dependencies");
+            assertThat(needed).as("what %s needs", module).isNotEmpty().noneMatch(one -> one.contains("="));
+        }
+    }
+
+    private static Set<String> listed(Attributes manifest, String name) {
+        String value = manifest.getValue(name);
+        assertThat(value).as(name).isNotNull();
+        return Arrays.stream(value.split(",")).map(String::strip).collect(Collectors.toSet());
+    }
+}

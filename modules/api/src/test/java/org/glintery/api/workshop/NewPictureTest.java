@@ -27,13 +27,17 @@ class NewPictureTest {
 
         NewPicture read = NewPicture.read(file).orThrow();
 
-        assertThat(read.picture()).isEqualTo(new Picture(Blob.hash(bytes), "image/" + format, "Slip at dusk." + format));
+        assertThat(read.picture())
+                .isEqualTo(new Picture(Blob.hash(bytes), "image/" + format, "Slip at dusk." + format));
         assertThat(read.blob().bytes()).isEqualTo(bytes);
     }
 
     @Test
     void refusesWhatIsNoPicture_byName() throws IOException {
-        refuses(Files.writeString(temp.resolve("a.png"), "symbol,code"), "not-a-picture", "a.png: This is not a picture");
+        refuses(
+                Files.writeString(temp.resolve("a.png"), "symbol,code"),
+                "not-a-picture",
+                "a.png: This is not a picture");
         refuses(Files.write(temp.resolve("b.png"), new byte[0]), "not-a-picture", "b.png: This is not a picture");
         refuses(temp.resolve("c.png"), "unreadable", "c.png can't be read");
         refuses(temp, "unreadable", temp.getFileName() + " can't be read");
@@ -42,7 +46,10 @@ class NewPictureTest {
     /** PNG: width and height stand at byte 16 (ISO/IEC 15948, 11.2.2). */
     @Test
     void refusesAPictureThatClaimsToBeHuge() throws IOException {
-        byte[] lying = ByteBuffer.wrap(picture("png")).putInt(16, 60_000).putInt(20, 60_000).array();
+        byte[] lying = ByteBuffer.wrap(picture("png"))
+                .putInt(16, 60_000)
+                .putInt(20, 60_000)
+                .array();
         refuses(Files.write(temp.resolve("d.png"), lying), "picture-too-large", "d.png: This picture says it is 60");
     }
 

@@ -52,7 +52,7 @@ class RoundTripTest {
         CopyReport in =
                 second.find(TableFiles.class).orElseThrow().importTables(zip).orThrow();
         assertThat(in).isEqualTo(out);
-        assertThat(out.documents()).isEqualTo(14 * 3 + 2);
+        assertThat(out.documents()).isEqualTo(15 * 3 + 2);
         assertThat(out.movements()).isEqualTo(5);
         assertThat(out.blobs()).isEqualTo(2);
         WholeWorkshop.assertEqual(first, second);

@@ -14,6 +14,7 @@ import org.glintery.api.finishes.Finish;
 import org.glintery.api.framing.FramePlan;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.FoundDrills;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.ledger.LedgerEntry;
 import org.glintery.api.ledger.Shape;
@@ -57,6 +58,7 @@ public final class WholeWorkshop {
             KitUp.TYPE,
             FramePlan.TYPE,
             Reservation.TYPE,
+            FoundDrills.TYPE,
             Settings.TYPE);
 
     static final Drill TAR = Drill.of(Shape.ROUND, 280, "own", "=T1");

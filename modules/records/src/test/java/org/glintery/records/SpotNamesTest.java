@@ -58,8 +58,7 @@ class SpotNamesTest {
     @Test
     void makesABagOfItsOwn_whenOthersOnlyBeginWithItsName() {
         for (String name : List.of("b1", "b", "B1 ")) {
-            SpotNames.Resolved bag =
-                    SpotNames.resolve(view(), "bag:" + name).orThrow();
+            SpotNames.Resolved bag = SpotNames.resolve(view(), "bag:" + name).orThrow();
             assertThat(bag.toMake()).as(name).hasSize(1);
             assertThat(bag.spot()).isNotIn(new Spot.InBag(new UUID(6, 10)), new Spot.InBag(new UUID(6, 11)));
         }
@@ -68,8 +67,7 @@ class SpotNamesTest {
     @Test
     void findsTheBagItself_byNameInAnyCaseAndById() {
         for (String name : List.of("b10", " B10", new UUID(6, 10).toString())) {
-            SpotNames.Resolved bag =
-                    SpotNames.resolve(view(), "bag:" + name).orThrow();
+            SpotNames.Resolved bag = SpotNames.resolve(view(), "bag:" + name).orThrow();
             assertThat(bag.toMake()).as(name).isEmpty();
             assertThat(bag.spot()).isEqualTo(new Spot.InBag(new UUID(6, 10)));
         }

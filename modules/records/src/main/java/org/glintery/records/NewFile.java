@@ -1,13 +1,16 @@
 package org.glintery.records;
 
 import java.io.BufferedOutputStream;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.Result;
 import org.openide.util.NbBundle.Messages;
@@ -26,16 +29,18 @@ final class NewFile {
         if (Files.exists(file)) {
             return Result.refused("file-exists", Bundle.file_exists(file));
         }
-        Path part = file.resolveSibling(file.getFileName() + ".part");
+        Path part = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
             T written;
-            try (var out = new FileOutputStream(part.toFile())) {
-                var buffered = new BufferedOutputStream(out, 1 << 16);
+            try (FileChannel channel =
+                    FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+                var buffered = new BufferedOutputStream(Channels.newOutputStream(channel), 1 << 16);
                 written = content.writeTo(buffered);
                 buffered.flush();
-                out.getFD().sync();
+                channel.force(true);
             }
             Files.move(part, file);
+            FolderNames.sync(file.toAbsolutePath().getParent());
             return Result.ok(written);
         } catch (FileAlreadyExistsException e) {
             return Result.refused("file-exists", Bundle.file_exists(file));

@@ -3,9 +3,13 @@ package org.glintery.records;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.util.HashSet;
@@ -24,7 +28,7 @@ import org.openide.util.NbBundle.Messages;
 
 /**
  * Lays the parts of a backup out in a folder. Only what the manifest names is written, under names of our own making,
- * no more bytes than it says, and each part's hash must be right.
+ * no more bytes than it says, and each part's hash must be right. Every file is synced; the database gets its name last.
  */
 @Messages({
     "restore-not-a-backup=This file is not a backup of a workshop. Nothing was restored.",
@@ -37,6 +41,7 @@ import org.openide.util.NbBundle.Messages;
     "restore-no-room=There is not enough room on the disk for what this backup holds. Nothing was restored."
 })
 final class RestoreFolder {
+    private static final String DATABASE_PART = Database.FILE + ".part";
     private static final int MOST_MANIFEST_BYTES = 32 << 20;
     /** Text and tables shrink to a tenth or so; what claims to shrink much more is made to fill the disk. */
     private static final long MOST_SHRUNK = 200;
@@ -86,9 +91,21 @@ final class RestoreFolder {
             if (!seen.contains(BackupManifest.DATABASE)) {
                 throw damaged(BackupManifest.DATABASE);
             }
+            nameDatabase();
         } catch (ZipException e) {
             throw new NotRestored("not-a-backup", Bundle.restore_not_a_backup());
         }
+    }
+
+    /** Last of all: a restore that was cut short leaves no folder that looks like a workshop. */
+    private void nameDatabase() throws IOException {
+        Path pictures = folder.resolve(BlobFolder.NAME);
+        if (Files.exists(pictures)) {
+            FolderNames.sync(pictures);
+        }
+        Files.move(folder.resolve(DATABASE_PART), folder.resolve(Database.FILE), StandardCopyOption.ATOMIC_MOVE);
+        FolderNames.sync(folder);
+        FolderNames.sync(folder.toAbsolutePath().getParent());
     }
 
     private static long total(BackupManifest manifest) throws NotRestored {
@@ -130,7 +147,8 @@ final class RestoreFolder {
         }
         MessageDigest digest = PackedBody.sha256();
         try (InputStream in = zip.getInputStream(entry);
-                OutputStream out = new DigestOutputStream(target(part), digest)) {
+                Target target = target(part)) {
+            var out = new DigestOutputStream(target.stream(), digest);
             byte[] some = new byte[1 << 16];
             long left = part.bytes();
             for (int length = in.read(some); length >= 0; length = in.read(some)) {
@@ -143,6 +161,7 @@ final class RestoreFolder {
             if (left != 0) {
                 throw damaged(part.name());
             }
+            target.force();
         } catch (ZipException | java.io.EOFException e) {
             throw damaged(part.name());
         }
@@ -168,19 +187,44 @@ final class RestoreFolder {
     }
 
     /** Where a part goes: readable copies are only checked, and a name of any other form is refused. */
-    private OutputStream target(BackupManifest.Part part) throws NotRestored, IOException {
+    private Target target(BackupManifest.Part part) throws NotRestored, IOException {
         String name = part.name();
         if (name.equals(BackupManifest.README) || name.equals(BackupManifest.EXPORT)) {
-            return OutputStream.nullOutputStream();
+            return new Target(Optional.empty());
         }
         if (name.equals(BackupManifest.DATABASE)) {
-            return Files.newOutputStream(folder.resolve(Database.FILE));
+            return Target.at(folder.resolve(DATABASE_PART));
         }
         if (name.matches(BackupManifest.PICTURES + "[0-9a-f]{64}")) {
             Files.createDirectories(folder.resolve(BlobFolder.NAME));
-            return Files.newOutputStream(pictureFile(name));
+            return Target.at(pictureFile(name));
         }
         throw damaged("an unexpected part");
+    }
+
+    /** A new file, or nowhere. */
+    private record Target(Optional<FileChannel> file) implements AutoCloseable {
+        static Target at(Path path) throws IOException {
+            return new Target(
+                    Optional.of(FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)));
+        }
+
+        OutputStream stream() {
+            return file.map(Channels::newOutputStream).orElseGet(OutputStream::nullOutputStream);
+        }
+
+        void force() throws IOException {
+            if (file.isPresent()) {
+                file.get().force(true);
+            }
+        }
+
+        @Override
+        public void close() throws IOException {
+            if (file.isPresent()) {
+                file.get().close();
+            }
+        }
     }
 
     private static NotRestored damaged(String what) {

@@ -1,6 +1,7 @@
 package org.glintery.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -127,6 +128,26 @@ class HostileBackupTest {
         assertThat(new String(parts.get("workshop.json"), StandardCharsets.UTF_8))
                 .contains("Rope-walk");
         assertThat(restored(zip())).isEqualTo("ok");
+    }
+
+    @Test
+    void hasNoDatabaseByItsName_beforeAllElseIsLaidOut() throws Exception {
+        byte[] picture = {5};
+        String name = BackupManifest.PICTURES + Blob.hash(picture);
+        parts.put(name, new byte[] {6});
+        manifest(list -> {
+            list.add(part(name, picture));
+            return list;
+        });
+        Path file = Files.write(temp.resolve("torn.zip"), zip());
+        Path folder = Files.createDirectory(temp.resolve("torn"));
+        assertThatThrownBy(() -> new RestoreFolder(folder, codec).layOut(file))
+                .isInstanceOf(RestoreFolder.NotRestored.class);
+        assertThat(folder.resolve(Database.FILE + ".part"))
+                .as("was laid out before")
+                .isNotEmptyFile();
+        assertThat(folder.resolve(Database.FILE)).doesNotExist();
+        assertThat(workshops.isWorkshop(folder)).isFalse();
     }
 
     @Test

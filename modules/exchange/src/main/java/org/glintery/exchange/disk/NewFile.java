@@ -4,6 +4,8 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -11,23 +13,29 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
+import java.util.UUID;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.openide.util.NbBundle.Messages;
 
-/** Makes a file that is not there yet. */
+/** Makes a file that is not there yet. It appears under its name once it is whole and on the disk, or not at all. */
 @Messages({
     "# {0} - file",
     "file-exists=There is a file at {0} already. It was left as it is; choose another name.",
     "# {0} - file",
     "file-no-folder=There is no folder for {0}. Nothing was written; choose another place.",
     "file-full=The disk is full. Nothing was kept; make room and try again.",
-    "file-read-only=This folder can''t be written to. Nothing was written; choose another folder or ask for the right to write.",
+    "file-read-only=This folder can''t be written to. Nothing was written; choose another folder or ask for the right"
+            + " to write.",
     "# {0} - the system's words",
     "file-failed=The disk could not be used ({0}). Nothing was kept; try another place."
 })
 public final class NewFile {
+    private static final Logger LOG = Logger.getLogger(NewFile.class.getName());
+
     private NewFile() {}
 
     /** Fills a file. */
@@ -43,33 +51,64 @@ public final class NewFile {
      */
     public static <T> Result<T> write(Path file, Writing<T> writing) {
         OffTheEventThread.check();
-        try (OutputStream out = new BufferedOutputStream(
-                Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), 1 << 16)) {
-            Result<T> result = filled(file, out, writing);
-            if (result instanceof Result.Refused<T>) {
-                Files.deleteIfExists(file);
+        if (Files.exists(file)) {
+            return Result.refused("file-exists", Bundle.file_exists(file));
+        }
+        Path part = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".part");
+        try {
+            Result<T> result = filled(part, writing);
+            if (result instanceof Result.Ok<T>) {
+                Files.move(part, file);
+                sync(file.toAbsolutePath().getParent());
             }
             return result;
         } catch (FileAlreadyExistsException e) {
             return Result.refused("file-exists", Bundle.file_exists(file));
         } catch (NoSuchFileException e) {
             return Result.refused("no-folder", Bundle.file_no_folder(file));
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             return Result.refused(refusal(e));
+        } finally {
+            remove(part);
         }
     }
 
-    private static <T> Result<T> filled(Path file, OutputStream out, Writing<T> writing) throws IOException {
-        try {
+    private static <T> Result<T> filled(Path part, Writing<T> writing) throws IOException {
+        try (FileChannel channel = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            var out = new KeptOpen(Channels.newOutputStream(channel));
             Result<T> result = writing.to(out);
             out.flush();
+            channel.force(true);
             return result;
-        } catch (IOException | UncheckedIOException e) {
-            Files.deleteIfExists(file);
-            return Result.refused(refusal(e));
-        } catch (RuntimeException e) {
-            Files.deleteIfExists(file);
-            throw e;
+        }
+    }
+
+    /** Stays open when the writing is done with it: it has to be synced yet. */
+    private static final class KeptOpen extends BufferedOutputStream {
+        KeptOpen(OutputStream out) {
+            super(out, 1 << 16);
+        }
+
+        @Override
+        public void close() throws IOException {
+            flush();
+        }
+    }
+
+    /** A file that is synced is not found after a power cut unless its name is too. Windows knows no such thing. */
+    private static void sync(Path folder) throws IOException {
+        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+                channel.force(true);
+            }
+        }
+    }
+
+    private static void remove(Path part) {
+        try {
+            Files.deleteIfExists(part);
+        } catch (IOException e) {
+            LOG.log(Level.WARNING, "could not be cleared away: " + part, e);
         }
     }
 

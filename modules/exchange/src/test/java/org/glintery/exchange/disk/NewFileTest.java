@@ -1,0 +1,75 @@
+package org.glintery.exchange.disk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.glintery.api.Result;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A file has its name once it is whole, however its writing ends. */
+class NewFileTest {
+    @TempDir
+    Path temp;
+
+    /** A process of its own that dies in the middle of writing, as on a power cut. */
+    static final class Dying {
+        public static void main(String[] arguments) {
+            NewFile.write(Path.of(arguments[0]), out -> {
+                out.write(new byte[1 << 20]);
+                out.flush();
+                Runtime.getRuntime().halt(7);
+                return Result.ok("never");
+            });
+        }
+    }
+
+    @Test
+    void hasNoNameYet_whenTheProcessDiesInTheMiddle() throws Exception {
+        Path file = temp.resolve("workshop.json");
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Dying.class.getName(),
+                        file.toString())
+                .inheritIO()
+                .start();
+        assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+        assertThat(process.exitValue()).as("died while it wrote").isEqualTo(7);
+        assertThat(names())
+                .as("what it had written")
+                .singleElement()
+                .satisfies(part -> assertThat(part).startsWith("workshop.json.").endsWith(".part"));
+        assertThat(file).doesNotExist();
+        assertThat(NewFile.write(file, out -> Result.ok("again"))).isInstanceOf(Result.Ok.class);
+    }
+
+    @Test
+    void leavesNothing_andTouchesNobodyElsesFile_whenWritingFails() throws IOException {
+        Path file = temp.resolve("backup.zip");
+        Files.writeString(temp.resolve("backup.zip.part"), "somebody's own");
+        Result<String> failed = NewFile.write(file, out -> {
+            out.write(1);
+            assertThat(file).as("while it is written").doesNotExist();
+            throw new IOException("No space left on device");
+        });
+        assertThat(failed)
+                .isInstanceOfSatisfying(
+                        Result.Refused.class,
+                        refused -> assertThat(refused.refusal().code()).isEqualTo("disk-full"));
+        assertThat(names()).containsExactly("backup.zip.part");
+        assertThat(temp.resolve("backup.zip.part")).hasContent("somebody's own");
+    }
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(temp)) {
+            return files.map(path -> path.getFileName().toString()).toList();
+        }
+    }
+}

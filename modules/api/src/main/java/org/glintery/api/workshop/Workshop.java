@@ -47,8 +47,9 @@ public interface Workshop extends AutoCloseable {
     Optional<byte[]> blob(String hash);
 
     /**
-     * Calls back after commits, in order, on one dispatcher thread, never the event thread, under no lock.
-     * Closing the handle ends it.
+     * Calls back after commits, in order, on a dispatcher thread, never the event thread, under no lock. What a listener
+     * throws is named in the log and holds up nobody; one that takes longer than five seconds is named once, the others go
+     * on without it, and it hears what it missed as one when it comes back. Closing the handle ends it.
      */
     Registration listen(Consumer<Changed> listener);
 

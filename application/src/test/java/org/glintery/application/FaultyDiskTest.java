@@ -65,12 +65,13 @@ class FaultyDiskTest {
             GlinteryDo small = glinteryDo.with(
                     "GLINTERY_WORKSHOP", disk.resolve("workshop").toString());
             small.run("workshop", "new").done();
+            List<String> ids = new ArrayList<>(printed(small.withInput(Posts.lines(20), "drills", "post", "-")));
+            assertThat(ids).as("printed while there was room").hasSize(20);
             Path ballast = disk.resolve("ballast");
             assertThatThrownBy(() -> fill(ballast)).isInstanceOf(IOException.class);
             Ran posted = small.withInput(Posts.lines(2000), "drills", "post", "-");
             posted.refused(1, "disk");
-            List<String> ids = new ArrayList<>(
-                    posted.out().lines().filter(line -> !line.startsWith("{")).toList());
+            ids.addAll(printed(posted));
             Files.delete(ballast);
             small.run("workshop", "check").done();
             List<String> kept = small.run("drills", "ledger", "--json").done().lines().stream()
@@ -80,6 +81,10 @@ class FaultyDiskTest {
         } finally {
             shell(new String[] {}, "umount", disk.toString());
         }
+    }
+
+    private static List<String> printed(Ran posted) {
+        return posted.out().lines().filter(line -> !line.startsWith("{")).toList();
     }
 
     private static void fill(Path file) throws IOException {

@@ -84,8 +84,11 @@ class DiskFullTest {
 
     @Test
     void keepsWhatWasAcknowledgedAndNothingElse() throws IOException {
-        int acknowledged = 0;
+        int acknowledged = 20;
         try (Workshop workshop = workshops.create(disk.resolve("w")).orThrow()) {
+            for (int i = 0; i < acknowledged; i++) {
+                buy(workshop, 1).orThrow();
+            }
             fill();
             String last = "ok";
             for (int i = 0; i < 2_000 && last.equals("ok"); i++) {

@@ -131,7 +131,7 @@ class H2WorkshopTest {
     }
 
     @Test
-    void refusesToTakeBack_whenLaterWorkStandsOnIt() {
+    void takesBackAllTheWayToTheFirst() {
         Applied first = move(Spot.SUPPLIER, BAG, 10).orThrow();
         move(BAG, CANVAS, 10).orThrow();
         workshop.undo().orThrow();

@@ -52,7 +52,7 @@ class HolderVerbsTest {
         UUID holder = shop.holder("Case A", 3, Optional.of(500L));
         UUID piece = shop.piece("Rope-walk", 200, 100);
 
-        String up = text(new KitUpVerb().run(call().with("piece", "rope").with("holder", "case a")));
+        String up = text(new KitUpVerb().run(call().with("piece", "rope-walk").with("holder", "case a")));
         assertThat(up)
                 .startsWith("Kitted up Rope-walk in Case A: 2 pockets, 0 bags.")
                 .contains("Case A, A2");

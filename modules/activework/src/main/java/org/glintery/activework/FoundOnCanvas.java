@@ -4,9 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
 import org.glintery.api.ledger.Drill;
-import org.glintery.api.ledger.FoundDrills;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.FoundDrills;
 import org.glintery.api.workshop.View;
 
 /** Drills that were laid on a piece though none were booked, and flagged as found. Not safe for several threads. */

@@ -3,8 +3,8 @@ package org.glintery.activework;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.ledger.Drill;
-import org.glintery.api.workshop.Reservation;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Reservation;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 

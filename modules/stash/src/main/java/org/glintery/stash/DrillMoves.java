@@ -8,7 +8,6 @@ import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
-import org.glintery.api.ledger.FoundDrills;
 import org.glintery.api.ledger.LedgerAction.Movement;
 import org.glintery.api.ledger.LedgerAction.Stocktake;
 import org.glintery.api.ledger.Spot;
@@ -16,6 +15,7 @@ import org.glintery.api.stash.MoveRequest;
 import org.glintery.api.storage.SpotNames;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.FoundDrills;
 import org.glintery.api.workshop.Precondition;
 import org.glintery.api.workshop.View;
 

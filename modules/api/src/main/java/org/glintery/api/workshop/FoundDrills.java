@@ -1,13 +1,10 @@
-package org.glintery.api.ledger;
+package org.glintery.api.workshop;
 
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Preview;
-import org.glintery.api.workshop.ByName;
-import org.glintery.api.workshop.ChangeSet;
-import org.glintery.api.workshop.DocumentType;
-import org.glintery.api.workshop.Stored;
-import org.glintery.api.workshop.View;
+import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.Spot;
 
 /**
  * The flag of drills that were there though they were not booked: a maker who takes or lays more than is booked is

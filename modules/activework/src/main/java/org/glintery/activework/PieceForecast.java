@@ -69,7 +69,7 @@ final class PieceForecast {
         if (laid >= all) {
             return ForecastWords.allLaid(today);
         }
-        return Pace.of(sittings, measure, today)
+        return Pace.of(sittings, measure, DeclaredRest.of(piece, sittings), today)
                 .map(pace -> outlook(pace, all - laid))
                 .orElseGet(ForecastWords::noPace);
     }

@@ -11,6 +11,7 @@ import org.glintery.api.activework.Forecast;
 import org.glintery.api.activework.Laid;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.time.About;
+import org.glintery.api.stash.Stash;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -191,5 +192,28 @@ class PieceForecastTest {
         shop.sit(piece, About.on(TODAY.plusDays(30)), Laid.NOT_SAID);
 
         assertThat(forecast(piece).likely()).contains(before);
+    }
+
+    private void stand(UUID piece, Standing standing, LocalDate since) {
+        shop.apply(shop.workshop()
+                .find(Stash.class)
+                .orElseThrow()
+                .setStanding(shop.view(), piece, standing, Optional.of(About.on(since))));
+    }
+
+    @Test
+    void daysOfADeclaredRestAreNotIdle() {
+        UUID resting = shop.canvas("Rope-walk", 100, 100, Optional.empty());
+        sitEvery(resting, FIRST, 20, 1, 100);
+        stand(resting, Standing.RESTING, FIRST.plusDays(20));
+        // 8 000 left at 100 a day, from today on
+        assertThat(forecast(resting).late()).contains(TODAY.plusDays(79));
+
+        UUID goesOn = shop.canvas("Net loft", 100, 100, Optional.empty());
+        sitEvery(goesOn, FIRST, 10, 1, 100);
+        stand(goesOn, Standing.RESTING, FIRST.plusDays(10));
+        stand(goesOn, Standing.ON_THE_BENCH, FIRST.plusDays(21));
+        sitEvery(goesOn, FIRST.plusDays(21), 10, 1, 100);
+        assertThat(forecast(goesOn).late()).contains(TODAY.plusDays(79));
     }
 }

@@ -2,10 +2,8 @@ package org.glintery.storage;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
@@ -13,10 +11,7 @@ import org.glintery.api.workshop.Reservation;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
-import org.glintery.api.stash.Piece;
-import org.glintery.api.stash.Standing;
-import org.glintery.api.storage.Bag;
-import org.glintery.api.workshop.Stored;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.workshop.View;
 
 /** Which bags a piece's drills are taken from: those of its kit whole, others only for what is missing. */
@@ -27,45 +22,30 @@ final class DrillSources {
      *
      * @param there all that lies there
      * @param wanted how many of these are taken; all when they are the kit's own
+     * @param own whether the bag is the kit's: only of such a bag an uncounted heap is the piece's
      */
-    record Portion(Spot spot, Balance there, long wanted) {}
+    record Portion(Spot spot, Balance there, long wanted, boolean own) {}
 
     private final View view;
     private final UUID piece;
-    private final List<Spot> kitBags;
-    private final Set<Spot> otherKits;
-    private final Set<Spot> repairPackets;
+    private final DrillPlaces places;
 
     DrillSources(View view, UUID piece) {
         this.view = view;
         this.piece = piece;
-        List<Spot> own = new ArrayList<>();
-        Set<Spot> others = new HashSet<>();
-        Set<Spot> repairs = new HashSet<>();
-        for (Stored<Bag> bag : view.all(Bag.TYPE)) {
-            if (bag.value().ofPiece().filter(piece::equals).isPresent()) {
-                own.add(new Spot.InBag(bag.id()));
-            } else if (bag.value().repairFor().isPresent()) {
-                repairs.add(new Spot.InBag(bag.id()));
-            } else if (isForAnother(bag.value())) {
-                others.add(new Spot.InBag(bag.id()));
-            }
-        }
-        this.kitBags = List.copyOf(own);
-        this.otherKits = Set.copyOf(others);
-        this.repairPackets = Set.copyOf(repairs);
+        this.places = new DrillPlaces(view, piece);
     }
 
     List<Spot> kitBags() {
-        return kitBags;
+        return places.kitBags();
     }
 
     List<Portion> of(Drill drill) {
         List<Portion> portions = new ArrayList<>();
-        for (Spot bag : kitBags) {
+        for (Spot bag : kitBags()) {
             Balance there = view.balance(bag, drill);
             if (!there.isZero()) {
-                portions.add(new Portion(bag, there, there.count()));
+                portions.add(new Portion(bag, there, there.count(), true));
             }
         }
         boolean uncounted = portions.stream().anyMatch(p -> p.there().uncounted() > 0);
@@ -88,15 +68,6 @@ final class DrillSources {
                 : Optional.empty();
     }
 
-    /** The bag of another kit stays with it until its piece is made. */
-    private boolean isForAnother(Bag bag) {
-        return bag.ofPiece()
-                .flatMap(other -> view.find(Piece.TYPE, other))
-                .map(other -> other.value().standing())
-                .filter(standing -> standing != Standing.MADE && standing != Standing.LET_GO)
-                .isPresent();
-    }
-
     private long laid(Drill drill) {
         return view.balance(new Spot.OnCanvas(piece), drill).count();
     }
@@ -106,24 +77,22 @@ final class DrillSources {
         long mine = view.find(Reservation.TYPE, Reservation.idForPiece(piece, drill))
                 .map(r -> r.value().count())
                 .orElse(0L);
-        long kept = repairPackets.stream()
-                .mapToLong(bag -> view.balance(bag, drill).count())
-                .sum();
+        long kept = DrillPlaces.inRepairPackets(view, drill);
         return view.inTheHouse(drill) - Math.max(0, view.reserved(drill) - mine) - own - kept;
     }
 
     private void addOthers(List<Portion> portions, Drill drill, long missing) {
         long left = missing;
         List<Spot> bags = view.whereabouts(drill).keySet().stream()
-                .filter(spot -> spot instanceof Spot.InBag && !kitBags.contains(spot))
-                .filter(spot -> !otherKits.contains(spot) && !repairPackets.contains(spot))
+                .filter(spot -> spot instanceof Spot.InBag && !kitBags().contains(spot))
+                .filter(spot -> !places.isKeptForOthers(spot))
                 .sorted(Comparator.comparing(Spot::toString))
                 .toList();
         for (Spot bag : bags) {
             Balance there = view.balance(bag, drill);
             long taken = Math.min(left, there.count());
             if (taken > 0) {
-                portions.add(new Portion(bag, there, taken));
+                portions.add(new Portion(bag, there, taken, false));
                 left -= taken;
             }
         }

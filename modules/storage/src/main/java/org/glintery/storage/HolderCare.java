@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Spot;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Pocket;
@@ -89,7 +90,7 @@ final class HolderCare {
     }
 
     private boolean isEmpty(UUID holder, Pocket pocket) {
-        return view.contents(new Spot.InPocket(holder, pocket.id())).isEmpty();
+        return DrillPlaces.isEmpty(view, new Spot.InPocket(holder, pocket.id()));
     }
 
     private Optional<Refusal> refusal(UUID id, Holder holder) {
@@ -124,6 +125,15 @@ final class HolderCare {
 
     private Optional<Refusal> pocketInUse(UUID id, Holder old, Holder now) {
         Set<UUID> kept = now.pockets().stream().map(Pocket::id).collect(Collectors.toSet());
+        Optional<Pocket> seated = old.pockets().stream()
+                .filter(pocket -> !kept.contains(pocket.id()))
+                .filter(pocket -> DrillPlaces.pocketsSeated(view).containsKey(new Spot.InPocket(id, pocket.id())))
+                .findFirst();
+        if (seated.isPresent()) {
+            return refused(
+                    "in-use",
+                    "A piece is kitted up in " + seated.get().name() + ". Kit it down first. Nothing was changed.");
+        }
         return old.pockets().stream()
                 .filter(pocket -> !kept.contains(pocket.id()) && !isEmpty(id, pocket))
                 .findFirst()

@@ -1,21 +1,18 @@
 package org.glintery.storage;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
-import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Storage.KitDownPlan;
@@ -26,7 +23,7 @@ import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
 /**
- * Plans to clear a piece's holder. What is left of a made piece goes into a repair packet and bags of leftovers; the
+ * Plans to clear a piece's holder: its seats only, for what else lies there is not the piece's. What is left of a made piece goes into a repair packet and bags of leftovers; the
  * drills of a piece that goes on go back into the bag of its kit. Any thread.
  */
 final class KitDownPlanning {
@@ -46,42 +43,35 @@ final class KitDownPlanning {
             return Result.refused("gone", "That piece is no longer in the workshop. Nothing was changed.");
         }
         Piece value = stored.get().value();
-        if (kitUp.isEmpty()) {
+        boolean goesOn = value.standing() != Standing.MADE && value.standing() != Standing.LET_GO;
+        List<Spot> kitBags = new DrillPlaces(view, piece).kitBags();
+        if (kitUp.isEmpty() && (goesOn || kitBags.stream().allMatch(bag -> DrillPlaces.isEmpty(view, bag)))) {
             return Result.refused("not-kitted-up", value.title() + " is in no holder. Nothing was moved.");
         }
         if (repairDrills < 0) {
             return Result.refused("out-of-range", "A repair packet can't hold less than nothing. Nothing was moved.");
         }
-        boolean goesOn = value.standing() != Standing.MADE && value.standing() != Standing.LET_GO;
         ChangeSet.Builder change = ChangeSet.named("Kit down " + value.title());
-        change.require(
-                new Precondition.DocumentAt(KitUp.TYPE.ref(piece), kitUp.get().version()));
-        DrillSources sources = new DrillSources(view, piece);
         HandMoves moves = new HandMoves(change, "kit down of " + value.title(), on);
         Sorting sorting = goesOn
-                ? new BackIntoKitBag(change, moves, new KitBag(view, piece, value, sources.kitBags()))
-                : new LeftoverBags(view, change, moves, new RepairPacket(view, piece, value, repairDrills));
-        heaps(kitUp.get().value(), goesOn ? List.of() : sources.kitBags()).forEach((drill, heap) -> {
+                ? new BackIntoKitBag(change, moves, new KitBag(view, piece, value, kitBags))
+                : new LeftoverBags(view, piece, change, moves, new RepairPacket(view, piece, value, repairDrills));
+        List<KitUp.Seat> seats = kitUp.map(up -> up.value().seats()).orElse(List.of());
+        heaps(seats, goesOn ? List.of() : kitBags).forEach((drill, heap) -> {
             heap.forEach((spot, there) -> change.require(new Precondition.BalanceAt(spot, drill, there)));
             sorting.sort(drill, heap);
         });
-        change.remove(KitUp.TYPE.ref(piece));
-        UUID holder = kitUp.get().value().holder();
+        kitUp.ifPresent(up -> change.require(new Precondition.DocumentAt(KitUp.TYPE.ref(piece), up.version()))
+                .remove(KitUp.TYPE.ref(piece)));
         return Result.ok(
-                new KitDownPlan(change.build(), holder, moves.steps()),
-                warnings(value, goesOn, kitUp.get().value()));
+                new KitDownPlan(change.build(), kitUp.map(up -> up.value().holder()), moves.steps()),
+                warnings(value, goesOn, kitUp.map(Stored::value)));
     }
 
-    /** What lies in the piece's pockets and bags, by drill. */
-    private Map<Drill, Map<Spot, Balance>> heaps(KitUp kitUp, List<Spot> kitBags) {
+    /** What lies at the piece's seats and in the bags of its kit, by drill. */
+    private Map<Drill, Map<Spot, Balance>> heaps(List<KitUp.Seat> seats, List<Spot> kitBags) {
         Map<Drill, Map<Spot, Balance>> heaps = new LinkedHashMap<>();
-        kitUp.seats().forEach(seat -> add(heaps, seat.drill(), seat.spot()));
-        for (Spot spot : seatPockets(kitUp)) {
-            view.contents(spot).keySet().forEach(drill -> add(heaps, drill, spot));
-        }
-        for (Spot spot : otherPockets(kitUp)) {
-            Legend.of(view, piece).lines().forEach(line -> add(heaps, line.drill(), spot));
-        }
+        seats.forEach(seat -> add(heaps, seat.drill(), seat.spot()));
         for (Spot bag : kitBags) {
             view.contents(bag).keySet().forEach(drill -> add(heaps, drill, bag));
         }
@@ -95,22 +85,6 @@ final class KitDownPlanning {
         }
     }
 
-    private static Set<Spot> seatPockets(KitUp kitUp) {
-        Set<Spot> pockets = new LinkedHashSet<>();
-        kitUp.seats().stream()
-                .map(KitUp.Seat::spot)
-                .filter(Spot.InPocket.class::isInstance)
-                .forEach(pockets::add);
-        return pockets;
-    }
-
-    /** Pockets of the holder in which no piece sits: drills of this piece that were moved there belong to it. */
-    private List<Spot> otherPockets(KitUp kitUp) {
-        Set<Spot> seated = new HashSet<>();
-        view.all(KitUp.TYPE).forEach(k -> seated.addAll(seatPockets(k.value())));
-        return pockets(kitUp).stream().filter(spot -> !seated.contains(spot)).toList();
-    }
-
     private List<Spot> pockets(KitUp kitUp) {
         return view.find(Holder.TYPE, kitUp.holder())
                 .map(holder -> holder.value().pockets().stream()
@@ -119,19 +93,29 @@ final class KitDownPlanning {
                 .orElse(List.of());
     }
 
-    private List<String> warnings(Piece value, boolean goesOn, KitUp kitUp) {
+    private List<String> warnings(Piece value, boolean goesOn, Optional<KitUp> kitUp) {
         List<String> warnings = new ArrayList<>();
         if (goesOn) {
             warnings.add(value.title() + " is not made yet, so its drills go back into the bag of its kit.");
         }
-        Set<Drill> own = new HashSet<>();
-        Legend.of(view, piece).lines().forEach(line -> own.add(line.drill()));
-        boolean others = otherPockets(kitUp).stream()
-                .anyMatch(spot -> !own.containsAll(view.contents(spot).keySet()));
-        if (others) {
+        if (kitUp.filter(this::leavesOthers).isPresent()) {
             warnings.add("Other drills stay in the holder.");
         }
         return warnings;
+    }
+
+    /** Whether anything stays in pockets in which no other piece sits. */
+    private boolean leavesOthers(KitUp kitUp) {
+        DrillPlaces places = new DrillPlaces(view, piece);
+        return pockets(kitUp).stream()
+                .filter(pocket -> !places.isKeptForOthers(pocket))
+                .anyMatch(pocket -> view.contents(pocket).entrySet().stream()
+                        .anyMatch(there -> !there.getValue().isEmpty() && !isSeat(kitUp, pocket, there.getKey())));
+    }
+
+    private static boolean isSeat(KitUp kitUp, Spot pocket, Drill drill) {
+        return kitUp.seats().stream()
+                .anyMatch(seat -> seat.spot().equals(pocket) && seat.drill().equals(drill));
     }
 
     /** What is done with all there is of one drill. */

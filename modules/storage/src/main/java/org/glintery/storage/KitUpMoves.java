@@ -8,15 +8,18 @@ import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Precondition;
+import org.glintery.api.workshop.View;
 
 /** Moves one drill after another from its bags into the pockets it was dealt. One thread. */
 final class KitUpMoves {
 
+    private final View view;
     private final ChangeSet.Builder change;
     private final HandMoves moves;
     private final KitBag kitBag;
 
-    KitUpMoves(ChangeSet.Builder change, HandMoves moves, KitBag kitBag) {
+    KitUpMoves(View view, ChangeSet.Builder change, HandMoves moves, KitBag kitBag) {
+        this.view = view;
         this.change = change;
         this.moves = moves;
         this.kitBag = kitBag;
@@ -34,9 +37,10 @@ final class KitUpMoves {
                     ? List.of(kitBag.in(change))
                     : portions.stream().map(DrillSources.Portion::spot).toList();
         }
+        rooms.forEach(this::pinEmpty);
         Deque<Room> left = new ArrayDeque<>(rooms);
         for (DrillSources.Portion portion : portions) {
-            if (portion.there().uncounted() > 0) {
+            if (portion.own() && portion.there().uncounted() > 0) {
                 moves.all(
                         drill,
                         portion.spot(),
@@ -48,8 +52,17 @@ final class KitUpMoves {
         return rooms.stream().map(Room::spot).toList();
     }
 
+    /** A pocket that was emptied by hand is empty for sure once others are put into it. */
+    private void pinEmpty(Room room) {
+        view.contents(room.spot()).forEach((drill, there) -> {
+            change.require(new Precondition.BalanceAt(room.spot(), drill, there));
+            moves.pinEmpty(drill, room.spot());
+        });
+    }
+
     private void pour(Drill drill, DrillSources.Portion portion, Deque<Room> rooms) {
-        boolean whole = portion.wanted() == portion.there().count();
+        boolean whole = portion.wanted() == portion.there().count()
+                && (portion.own() || portion.there().uncounted() == 0);
         long left = portion.wanted();
         while (left > 0) {
             Room room = rooms.pop();

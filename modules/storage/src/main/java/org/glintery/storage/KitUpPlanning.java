@@ -1,7 +1,6 @@
 package org.glintery.storage;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,6 +16,8 @@ import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Piece;
+import org.glintery.api.stash.Standing;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Storage.KitUpPlan;
@@ -26,6 +27,7 @@ import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.glintery.planning.PocketFilling;
+import org.openide.util.NbBundle.Messages;
 
 /** Plans which pocket of a holder each symbol of a piece lies in, in the order of its legend. Any thread. */
 final class KitUpPlanning {
@@ -50,12 +52,28 @@ final class KitUpPlanning {
         }
         List<PocketFilling.Pocket> row = row(holder.get());
         String title = value.get().value().title();
-        Optional<Refusal> refusal = refusal(title, holder.get().value(), row);
+        Optional<Refusal> refusal =
+                done(value.get().value()).or(() -> refusal(title, holder.get().value(), row));
         if (refusal.isPresent()) {
             return Result.refused(refusal.get());
         }
         KitUpPlan plan = plan(value.get().value(), holder.get(), row, on);
         return Result.ok(plan, warnings(plan, holder.get().value()));
+    }
+
+    @Messages({
+        "# {0} - title",
+        "KitUpPlanning.made={0} is made, so there is nothing left to kit up. Nothing was moved.",
+        "# {0} - title",
+        "KitUpPlanning.letGo={0} was let go, so there is nothing to kit up. Nothing was moved."
+    })
+    private static Optional<Refusal> done(Piece piece) {
+        if (piece.standing() == Standing.MADE) {
+            return Optional.of(new Refusal("already-made", Bundle.KitUpPlanning_made(piece.title())));
+        }
+        return piece.standing() == Standing.LET_GO
+                ? Optional.of(new Refusal("let-go", Bundle.KitUpPlanning_letGo(piece.title())))
+                : Optional.empty();
     }
 
     private Optional<Refusal> refusal(String title, Holder holder, List<PocketFilling.Pocket> row) {
@@ -90,7 +108,7 @@ final class KitUpPlanning {
         ChangeSet.Builder change = ChangeSet.named(
                 "Kit up " + value.title() + " in " + holder.value().name());
         KitBag kitBag = new KitBag(view, piece, value, sources.kitBags());
-        KitUpMoves moves = new KitUpMoves(change, new HandMoves(change, "kit up of " + value.title(), on), kitBag);
+        KitUpMoves moves = new KitUpMoves(view, change, new HandMoves(change, "kit up of " + value.title(), on), kitBag);
         Map<Drill, List<Spot>> places = new LinkedHashMap<>();
         for (int i = 0; i < drills.size(); i++) {
             Drill drill = drills.get(i);
@@ -126,12 +144,11 @@ final class KitUpPlanning {
 
     /** The pockets in their order; taken is what holds drills or is a symbol's place. */
     private List<PocketFilling.Pocket> row(Stored<Holder> holder) {
-        Set<Spot> seated = new HashSet<>();
-        view.all(KitUp.TYPE).forEach(k -> k.value().seats().forEach(seat -> seated.add(seat.spot())));
+        Set<Spot> seated = DrillPlaces.pocketsSeated(view).keySet();
         return holder.value().pockets().stream()
                 .map(pocket -> {
                     Spot spot = new Spot.InPocket(holder.id(), pocket.id());
-                    boolean free = !seated.contains(spot) && view.contents(spot).isEmpty();
+                    boolean free = !seated.contains(spot) && DrillPlaces.isEmpty(view, spot);
                     OptionalLong capacity =
                             pocket.capacity().map(OptionalLong::of).orElse(OptionalLong.empty());
                     return new PocketFilling.Pocket(free, capacity);

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -12,6 +13,7 @@ import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.storage.Bag;
 import org.glintery.api.storage.BagNames;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
@@ -26,10 +28,12 @@ final class LeftoverBags implements KitDownPlanning.Sorting {
     private final ChangeSet.Builder change;
     private final HandMoves moves;
     private final RepairPacket packet;
+    private final List<Spot> kitBags;
     private final BagNames names;
     private final Map<String, Stored<Bag>> emptyByName = new HashMap<>();
 
-    LeftoverBags(View view, ChangeSet.Builder change, HandMoves moves, RepairPacket packet) {
+    LeftoverBags(View view, UUID piece, ChangeSet.Builder change, HandMoves moves, RepairPacket packet) {
+        this.kitBags = new DrillPlaces(view, piece).kitBags();
         this.view = view;
         this.change = change;
         this.moves = moves;
@@ -37,7 +41,7 @@ final class LeftoverBags implements KitDownPlanning.Sorting {
         this.names = new BagNames(view);
         view.all(Bag.TYPE).stream()
                 .filter(bag -> isForLeftovers(bag.value())
-                        && view.contents(new Spot.InBag(bag.id())).isEmpty())
+                        && DrillPlaces.isEmpty(view, new Spot.InBag(bag.id())))
                 .forEach(bag -> emptyByName.putIfAbsent(key(bag.value().name()), bag));
     }
 
@@ -46,6 +50,11 @@ final class LeftoverBags implements KitDownPlanning.Sorting {
         packet.fill(drill, heap, change, moves);
         Map<Spot, Balance> rest = new LinkedHashMap<>();
         heap.forEach((spot, there) -> {
+            // a loose bag in which the piece had its seat is a home already
+            boolean loose = spot instanceof Spot.InBag && !kitBags.contains(spot);
+            if (loose) {
+                return;
+            }
             if (there.count() > 0 || there.uncounted() > 0) {
                 rest.put(spot, there);
             } else if (there.variance() > 0) {

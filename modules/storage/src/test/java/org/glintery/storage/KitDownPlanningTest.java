@@ -85,17 +85,70 @@ class KitDownPlanningTest {
     }
 
     @Test
-    void gathersAlsoWhatStayedInTheKitsBag_orWasMovedToAnotherPocket() {
+    void gathersAlsoWhatStayedInTheKitsBag() {
         UUID piece = shop.piece("Rope-walk", 200);
         shop.kitUp(piece, holder);
         shop.move(drill(1), Spot.SUPPLIER, shop.bagNamed("Rope-walk"), 30);
-        shop.move(drill(1), shop.pocket(holder, 0), shop.pocket(holder, 2), 50);
         shop.make(piece);
         shop.kitDown(piece, 0);
 
         assertThat(shop.view().whereabouts(drill(1)).keySet())
                 .containsExactlyInAnyOrder(Spot.SUPPLIER, shop.bagNamed("own T1"));
         assertThat(shop.count(shop.bagNamed("own T1"), drill(1))).isEqualTo(230);
+    }
+
+    @Test
+    void leavesStockOfTheSameDrillWhereItIs_andSaysSo() {
+        UUID piece = madePiece(200);
+        shop.move(drill(1), Spot.SUPPLIER, shop.pocket(holder, 2), 70);
+
+        assertThat(shop.kitDown(piece, 0)).containsExactly("Other drills stay in the holder.");
+        assertThat(shop.count(shop.pocket(holder, 2), drill(1))).isEqualTo(70);
+        assertThat(shop.count(shop.bagNamed("own T1"), drill(1))).isEqualTo(200);
+    }
+
+    @Test
+    void takesNothingOfAnotherPieceInTheSameHolder() {
+        UUID piece = shop.piece("Rope-walk", 200);
+        shop.kitUp(piece, holder);
+        UUID other = shop.piece("Net loft", 100);
+        shop.kitUp(other, holder);
+        Spot moved = shop.pocket(holder, 2);
+        shop.move(drill(1), shop.pocket(holder, 1), moved, 100);
+        shop.make(piece);
+        shop.kitDown(piece, 0);
+
+        assertThat(shop.count(moved, drill(1))).isEqualTo(100);
+        assertThat(shop.count(shop.bagNamed("own T1"), drill(1))).isEqualTo(200);
+    }
+
+    @Test
+    void leavesTheRestOfALooseBagInIt() {
+        Spot loose = shop.bag("greys, drawer 2");
+        shop.move(drill(1), Spot.SUPPLIER, loose, 500);
+        shop.move(drill(9), Spot.SUPPLIER, loose, 500);
+        UUID piece = shop.piece("Rope-walk", 200);
+        UUID small = shop.holder("Case B", 1, Optional.of(10L));
+        shop.move(drill(1), shop.bagNamed("Rope-walk"), Spot.LOST, 200);
+        shop.kitUp(piece, small);
+        shop.make(piece);
+        shop.kitDown(piece, 10);
+
+        assertThat(shop.count(loose, drill(1))).isEqualTo(490);
+        assertThat(shop.count(shop.bagNamed("Repair packet of Rope-walk"), drill(1)))
+                .isEqualTo(10);
+    }
+
+    @Test
+    void clearsTheBagOfAMadePieceThatSatInNoHolder() {
+        UUID piece = shop.piece("Rope-walk", 200);
+        shop.make(piece);
+        shop.kitDown(piece, 10);
+
+        assertThat(shop.view().contents(shop.bagNamed("Rope-walk"))).isEmpty();
+        assertThat(shop.count(shop.bagNamed("Repair packet of Rope-walk"), drill(1)))
+                .isEqualTo(10);
+        assertThat(shop.count(shop.bagNamed("own T1"), drill(1))).isEqualTo(190);
     }
 
     @Test

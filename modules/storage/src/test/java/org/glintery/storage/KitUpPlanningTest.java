@@ -19,6 +19,7 @@ import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Storage.KitUpPlan;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Settings;
+import org.glintery.api.ledger.LedgerAction.Movement;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -202,5 +203,46 @@ class KitUpPlanningTest {
         shop.move(drill(1), Spot.SUPPLIER, shop.bagNamed("Rope-walk"), 1);
 
         assertThat(refusal(shop.workshop().apply(plan.change())).code()).isEqualTo("out-of-date");
+    }
+
+    @Test
+    void leavesTheUncountedHeapOfALooseBagInIt() {
+        Spot loose = shop.bag("leftovers");
+        shop.move(drill(1), Spot.SUPPLIER, loose, 100);
+        shop.apply(Result.ok(ChangeSet.named("Some more")
+                .post(Movement.of(UUID.randomUUID(), drill(1), Spot.SUPPLIER, loose, Amount.unknown(), ""))
+                .build()));
+        UUID piece = shop.piece("Rope-walk", 100);
+        shop.move(drill(1), shop.bagNamed("Rope-walk"), Spot.LOST, 60);
+        UUID holder = shop.holder("Case A", 1, Optional.empty());
+        shop.kitUp(piece, holder);
+
+        assertThat(shop.view().balance(loose, drill(1))).isEqualTo(new Balance(40, 0, 1));
+        assertThat(shop.view().balance(shop.pocket(holder, 0), drill(1))).isEqualTo(new Balance(100, 0, 0));
+    }
+
+    @Test
+    void usesAPocketThatWasEmptiedByHand_andWhatWasUnsureEnds() {
+        UUID holder = shop.holder("Case A", 1, Optional.empty());
+        Spot pocket = shop.pocket(holder, 0);
+        shop.apply(Result.ok(ChangeSet.named("Some")
+                .post(Movement.of(UUID.randomUUID(), drill(1), Spot.SUPPLIER, pocket, Amount.rough(200, 14), ""))
+                .build()));
+        shop.move(drill(1), pocket, Spot.LOST, 200);
+        assertThat(shop.storage().freeHolders(shop.view())).hasSize(1);
+
+        shop.kitUp(shop.piece("Rope-walk", 100), holder);
+        assertThat(shop.view().balance(pocket, drill(1))).isEqualTo(new Balance(100, 0, 0));
+    }
+
+    @Test
+    void refusesAPieceThatIsMade_inWords() {
+        UUID piece = shop.piece("Rope-walk", 100);
+        shop.make(piece);
+        UUID holder = shop.holder("Case A", 1, Optional.empty());
+
+        assertThat(refusal(shop.storage().planKitUp(shop.view(), piece, holder, Optional.empty()))
+                        .text())
+                .isEqualTo("Rope-walk is made, so there is nothing left to kit up. Nothing was moved.");
     }
 }

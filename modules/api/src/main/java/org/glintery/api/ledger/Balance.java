@@ -18,6 +18,11 @@ public record Balance(long count, long variance, int uncounted) {
         return count == 0 && variance == 0 && uncounted == 0;
     }
 
+    /** Whether no drill is left, however unsure that is: a spot that was emptied by hand. */
+    public boolean isEmpty() {
+        return count == 0 && uncounted == 0;
+    }
+
     public Balance plus(long moreCount, long moreVariance, int moreUncounted) {
         return new Balance(
                 Math.addExact(count, moreCount), Math.addExact(variance, moreVariance), uncounted + moreUncounted);

@@ -31,7 +31,7 @@ public final class KitDownVerb implements Verb {
     private static final long MOST_REPAIR_DRILLS = 10_000;
 
     /** What was done. */
-    public record KittedDown(UUID piece, String title, UUID holder, String holderName, List<Step> steps) {}
+    public record KittedDown(UUID piece, String title, Optional<UUID> holder, Optional<String> holderName, List<Step> steps) {}
 
     /** So many of a drill from one place to another. */
     public record Step(DrillAnswer drill, String from, String to, Balance amount) {}
@@ -100,8 +100,8 @@ public final class KitDownVerb implements Verb {
 
     private static VerbResult answer(View view, Stored<Piece> piece, KitDownPlan plan) {
         String title = piece.value().title();
-        String holder =
-                view.find(Holder.TYPE, plan.freed()).map(h -> h.value().name()).orElse("its holder");
+        Optional<String> holder =
+                plan.freed().flatMap(id -> view.find(Holder.TYPE, id)).map(h -> h.value().name());
         List<Step> steps = plan.steps().stream()
                 .map(step -> new Step(
                         DrillAnswer.of(step.drill()),
@@ -116,7 +116,10 @@ public final class KitDownVerb implements Verb {
                         step.amount().words(),
                         SpotNames.words(view, step.from()),
                         SpotNames.words(view, step.to())));
-        String text = "Kitted down " + title + ". " + holder + " is cleared.";
+        String text = "Kitted down " + title + "."
+                + plan.freed()
+                        .map(id -> " " + holder.orElse("Its holder") + " is cleared.")
+                        .orElse("");
         return VerbResult.said(
                 new KittedDown(piece.id(), title, plan.freed(), holder, steps),
                 table.isEmpty() ? text : text + "\n" + table);

@@ -12,6 +12,7 @@ import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.View;
 import org.openide.util.NbBundle.Messages;

@@ -15,6 +15,7 @@ final class FoundOnCanvas {
     private final View view;
     private final Spot canvas;
     private final Map<Drill, Long> more = new LinkedHashMap<>();
+    private final Map<Drill, Long> told = new LinkedHashMap<>();
 
     FoundOnCanvas(View view, UUID piece) {
         this.view = view;
@@ -24,6 +25,15 @@ final class FoundOnCanvas {
     /** Those that nobody has told of since. */
     long unexplained(Drill drill) {
         return FoundDrills.at(view, canvas, drill) + more.getOrDefault(drill, 0L);
+    }
+
+    /** So many that a sitting found came with the piece, as was told since: they are the piece's own. */
+    void toldSince(Drill drill, long count) {
+        told.merge(drill, count, Long::sum);
+    }
+
+    long toldSince(Drill drill) {
+        return told.getOrDefault(drill, 0L);
     }
 
     /** @param count below 0 when they were not found after all */

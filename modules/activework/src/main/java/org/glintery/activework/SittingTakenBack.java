@@ -9,6 +9,7 @@ import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.ledger.Spot;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
@@ -38,6 +39,7 @@ record SittingTakenBack(UUID piece, String title, About on, DrillPlaces places, 
         Spot home = home(step);
         long returned = home.inTheHouse() ? taken - notFound : 0;
         found.add(drill, -notFound);
+        found.toldSince(drill, wasFound ? returned : 0);
         if (returned > 0) {
             drawing.giveBack(change, home, drill, returned);
         }

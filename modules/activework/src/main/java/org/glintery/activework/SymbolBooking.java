@@ -14,6 +14,7 @@ import org.glintery.api.ledger.LedgerAction.Movement;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
@@ -115,6 +116,7 @@ final class SymbolBooking {
         Map<Drill, Long> restored = new LinkedHashMap<>();
         taken.released().forEach(one -> restored.merge(one.drill(), one.count(), Long::sum));
         Set<Drill> drills = new LinkedHashSet<>(restored.keySet());
+        taken.steps().forEach(step -> drills.add(step.drill()));
         steps.forEach(step -> drills.add(step.drill()));
         List<SittingBooking.Released> released = new ArrayList<>();
         for (Drill drill : drills) {
@@ -123,7 +125,7 @@ final class SymbolBooking {
                     .drawDown(
                             change,
                             drill,
-                            restored.getOrDefault(drill, 0L),
+                            restored.getOrDefault(drill, 0L) + found.toldSince(drill),
                             sum(drill, false),
                             back.getOrDefault(drill, 0L) - fromHouse);
             if (gone > 0) {

@@ -48,6 +48,7 @@ final class DrillMoves {
                 request.reason(),
                 request.happenedOn(),
                 Optional.empty()));
+        emptied(change, request);
         return Result.ok(change.build(), PocketWarnings.after(view, request));
     }
 
@@ -145,6 +146,26 @@ final class DrillMoves {
                 "found: " + request.amount().words() + " were taken where " + booked.words() + " were booked",
                 request.happenedOn(),
                 Optional.empty()));
+    }
+
+    /** Who takes all that is booked leaves nothing behind: what was unsure about it ends. */
+    private void emptied(ChangeSet.Builder change, MoveRequest request) {
+        Balance booked = view.balance(request.from(), request.drill());
+        boolean all = request.from().inTheHouse()
+                && booked.variance() > 0
+                && booked.uncounted() == 0
+                && request.amount().count().filter(count -> count >= booked.count()).isPresent();
+        if (all) {
+            change.require(new Precondition.BalanceAt(request.from(), request.drill(), booked));
+            change.post(new Stocktake(
+                    UUID.randomUUID(),
+                    request.drill(),
+                    request.from(),
+                    Amount.counted(0),
+                    "emptied",
+                    request.happenedOn(),
+                    Optional.empty()));
+        }
     }
 
     private String words(Spot spot) {

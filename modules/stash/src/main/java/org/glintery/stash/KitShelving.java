@@ -56,7 +56,7 @@ final class KitShelving {
         CardLearning learning = new CardLearning(view).told(cards);
         BagNames names = new BagNames(view);
         for (NewPiece piece : pieces) {
-            Optional<Refusal> refusal = refusal(piece);
+            Optional<Refusal> refusal = refusal(piece, kit.flatMap(k -> k.kit().source()));
             if (refusal.isPresent()) {
                 return Result.refused(refusal.get());
             }
@@ -74,7 +74,7 @@ final class KitShelving {
         return Result.ok(change.build(), warnings);
     }
 
-    private Optional<Refusal> refusal(NewPiece piece) {
+    private Optional<Refusal> refusal(NewPiece piece, Optional<String> source) {
         if (piece.piece().title().isBlank()) {
             return Optional.of(new Refusal("no-title", "A piece needs a title. Nothing was shelved."));
         }
@@ -83,7 +83,7 @@ final class KitShelving {
                     "already-there",
                     "The piece " + piece.piece().title() + " is in the workshop already. Nothing was changed."));
         }
-        return LegendCheck.refusal(piece.legend());
+        return LegendCheck.refusal(piece.legend(), SuppliesBooked.drillsPerBag(view, piece.id(), source));
     }
 
     private List<String> warnings(NewPiece piece) {

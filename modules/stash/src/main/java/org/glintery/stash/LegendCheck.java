@@ -16,26 +16,44 @@ final class LegendCheck {
 
     private LegendCheck() {}
 
-    static Optional<Refusal> refusal(List<LegendLine> lines) {
+    static Optional<Refusal> refusal(List<LegendLine> lines, int drillsPerBag) {
         if (lines.size() > Legend.MOST_LINES) {
             return Optional.of(new Refusal(
                     "too-long",
                     "A legend has at most " + Legend.MOST_LINES + " lines and this one has " + lines.size()
                             + ". Nothing was saved. Is it another table?"));
         }
-        Map<Drill, Long> supplied = new LinkedHashMap<>();
+        Map<Drill, Sums> sums = new LinkedHashMap<>();
         for (int i = 0; i < lines.size(); i++) {
             LegendLine line = lines.get(i);
-            if (isOutOfRange(line.needed(), Amount.MOST)
-                    || isOutOfRange(line.bags().map(Integer::longValue), Amount.MOST_BAGS)) {
-                return Optional.of(outOfRange(i, line));
-            }
-            long sum = supplied.merge(line.drill(), line.supplied().count().orElse(0L), Long::sum);
-            if (sum > Amount.MOST) {
+            boolean outOfRange = isOutOfRange(line.needed(), Amount.MOST)
+                    || isOutOfRange(line.bags().map(Integer::longValue), Amount.MOST_BAGS);
+            if (outOfRange
+                    || sums.merge(line.drill(), Sums.of(line, drillsPerBag), Sums::plus)
+                            .areTooMany()) {
                 return Optional.of(outOfRange(i, line));
             }
         }
         return Optional.empty();
+    }
+
+    /** What the lines of one drill come to: each of these is booked as one amount in the end. */
+    private record Sums(long needed, long supplied, long uncertainty) {
+
+        static Sums of(LegendLine line, int drillsPerBag) {
+            return new Sums(
+                    line.needed().orElse(0L),
+                    BagSize.count(line, drillsPerBag),
+                    line.supplied().uncertainty());
+        }
+
+        Sums plus(Sums other) {
+            return new Sums(needed + other.needed, supplied + other.supplied, uncertainty + other.uncertainty);
+        }
+
+        boolean areTooMany() {
+            return needed > Amount.MOST || supplied > Amount.MOST || uncertainty > Amount.MOST;
+        }
     }
 
     /** Symbols that stand on several lines, each as one plain sentence. */

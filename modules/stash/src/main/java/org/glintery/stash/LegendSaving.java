@@ -31,7 +31,9 @@ final class LegendSaving {
         if (piece.isEmpty()) {
             return PieceEdits.noPiece();
         }
-        Optional<Refusal> refusal = LegendCheck.refusal(lines);
+        Optional<Kit> kit = PieceEdits.kitOf(view, piece.get().value());
+        int drillsPerBag = SuppliesBooked.drillsPerBag(view, id, kit.flatMap(Kit::source));
+        Optional<Refusal> refusal = LegendCheck.refusal(lines, drillsPerBag);
         if (refusal.isPresent()) {
             return Result.refused(refusal.get());
         }
@@ -47,7 +49,6 @@ final class LegendSaving {
                 .told(cards)
                 .used(lines.stream().map(LegendLine::drill).toList());
         learning.into(change);
-        Optional<Kit> kit = PieceEdits.kitOf(view, value);
         new SupplyBooking(view, id, value, kit, new BagNames(view)).book(change, lines);
         List<String> warnings = new ArrayList<>(LegendCheck.warnings(lines));
         warnings.addAll(learning.warnings());

@@ -12,6 +12,7 @@ import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.LineSupply;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.workshop.View;
 
 /** How the lines of one legend stand. Lines that share a drill are told of together, on the first of them. */
@@ -45,7 +46,7 @@ final class LineSupplies {
         Drill drill = line.drill();
         Balance laid = view.balance(new Spot.OnCanvas(piece), drill);
         long forOthers = Math.max(0, view.reserved(drill) - reservations.of(drill));
-        long atHand = Math.max(0, view.inTheHouse(drill) - forOthers - RepairPackets.held(view, drill));
+        long atHand = Math.max(0, view.inTheHouse(drill) - forOthers - DrillPlaces.inRepairPackets(view, drill));
         boolean uncounted = view.whereabouts(drill).entrySet().stream()
                 .anyMatch(at -> at.getKey().inTheHouse() && at.getValue().uncounted() > 0);
         Optional<Long> missing =

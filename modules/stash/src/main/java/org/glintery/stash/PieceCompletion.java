@@ -18,6 +18,7 @@ import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.FoundDrills;
 import org.glintery.api.workshop.Precondition;
@@ -31,14 +32,14 @@ final class PieceCompletion {
     private final View view;
     private final Completion completion;
     private final UUID piece;
-    private final PiecePlaces places;
+    private final DrillPlaces places;
     private final PieceReservations reservations;
 
     PieceCompletion(View view, Completion completion) {
         this.view = view;
         this.completion = completion;
         this.piece = completion.piece();
-        this.places = new PiecePlaces(view, piece);
+        this.places = new DrillPlaces(view, piece);
         this.reservations = new PieceReservations(view, piece);
     }
 
@@ -76,8 +77,7 @@ final class PieceCompletion {
             return;
         }
         change.require(new Precondition.BalanceAt(new Spot.OnCanvas(piece), drill, laid));
-        long takable =
-                Math.min(left, view.inTheHouse(drill) - reservedForOthers(drill) - RepairPackets.held(view, drill));
+        long takable = Math.min(left, takable(drill));
         for (Spot spot : sources(drill)) {
             Balance there = view.balance(spot, drill);
             long taken = Math.min(takable, there.count());
@@ -94,22 +94,28 @@ final class PieceCompletion {
         }
     }
 
+    /** What is free for the piece, but never less than was set aside for it: a shortage is not its own alone. */
+    private long takable(Drill drill) {
+        long free = view.inTheHouse(drill) - reservedForOthers(drill) - DrillPlaces.inRepairPackets(view, drill);
+        return Math.max(free, reservations.of(drill));
+    }
+
     private long reservedForOthers(Drill drill) {
         return Math.max(0, view.reserved(drill) - reservations.of(drill));
     }
 
-    /** The piece's own pockets and bag first, then other bags, then other pockets: always in the same order. */
+    /** The piece's own pockets and bag first, then loose bags, then loose pockets: always in the same order. */
     private Set<Spot> sources(Drill drill) {
-        Set<Spot> sources = new LinkedHashSet<>(places.holding(drill));
+        Set<Spot> sources = new LinkedHashSet<>(places.of(drill));
         view.whereabouts(drill).keySet().stream()
-                .filter(spot -> spot.inTheHouse() && !RepairPackets.is(view, spot))
+                .filter(spot -> spot.inTheHouse() && !places.isKeptForOthers(spot))
                 .sorted(Comparator.comparing(Spot::toString))
                 .forEach(sources::add);
         return sources;
     }
 
     private String foundReason(Drill drill, String title) {
-        boolean uncounted = places.holding(drill).stream()
+        boolean uncounted = places.of(drill).stream()
                 .anyMatch(spot -> view.balance(spot, drill).uncounted() > 0);
         return uncounted
                 ? "found: laid on " + title + " from drills that were not counted"

@@ -2,6 +2,7 @@ package org.glintery.stash;
 
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Kit;
@@ -10,6 +11,7 @@ import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.storage.Bag;
 import org.glintery.api.storage.BagNames;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
@@ -69,6 +71,11 @@ final class PieceEdits {
         if (piece.title().isBlank()) {
             return Result.refused("no-title", "A piece needs a title. Nothing was changed.");
         }
+        Optional<Refusal> refusal =
+                old.get().value().standing() == piece.standing() ? Optional.empty() : supplies(id, piece);
+        if (refusal.isPresent()) {
+            return Result.refused(refusal.get());
+        }
         ChangeSet.Builder change = ChangeSet.named(sentence).replace(Piece.TYPE, old.get(), piece);
         BagNames names = new BagNames(view);
         renameBag(change, id, old.get().value().title(), piece.title(), names);
@@ -76,6 +83,12 @@ final class PieceEdits {
             changeStanding(change, id, piece, names);
         }
         return Result.ok(change.build());
+    }
+
+    /** Its source may have told of so large a bag since that the supplies can't be booked any more. */
+    private Optional<Refusal> supplies(UUID id, Piece piece) {
+        Optional<String> source = kitOf(view, piece).flatMap(Kit::source);
+        return LegendCheck.refusal(Legend.of(view, id).lines(), SuppliesBooked.drillsPerBag(view, id, source));
     }
 
     private void changeStanding(ChangeSet.Builder change, UUID id, Piece piece, BagNames names) {
@@ -92,11 +105,12 @@ final class PieceEdits {
         if (oldTitle.equals(newTitle)) {
             return;
         }
-        Optional<Stored<Bag>> bag = new PiecePlaces(view, id)
-                .kitBag()
-                .map(spot -> ((Spot.InBag) spot).bag())
-                .flatMap(bagId -> view.find(Bag.TYPE, bagId))
-                .filter(stored -> stored.value().name().equals(oldTitle.strip()));
+        Optional<Stored<Bag>> bag = new DrillPlaces(view, id)
+                .kitBags().stream()
+                        .findFirst()
+                        .map(spot -> ((Spot.InBag) spot).bag())
+                        .flatMap(bagId -> view.find(Bag.TYPE, bagId))
+                        .filter(stored -> stored.value().name().equals(oldTitle.strip()));
         bag.ifPresent(stored -> {
             Bag old = stored.value();
             change.replace(

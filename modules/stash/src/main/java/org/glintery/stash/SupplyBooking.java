@@ -16,6 +16,7 @@ import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.storage.Bag;
 import org.glintery.api.storage.BagNames;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.FoundDrills;
@@ -36,7 +37,7 @@ final class SupplyBooking {
     private final Piece value;
     private final Optional<String> source;
     private final Optional<About> arrivedOn;
-    private final PiecePlaces places;
+    private final DrillPlaces places;
     private final PieceReservations reservations;
     private final BagNames names;
     private Optional<Spot> bag;
@@ -47,10 +48,10 @@ final class SupplyBooking {
         this.value = value;
         this.source = kit.flatMap(Kit::source);
         this.arrivedOn = kit.flatMap(Kit::arrivedOn);
-        this.places = new PiecePlaces(view, piece);
+        this.places = new DrillPlaces(view, piece);
         this.reservations = new PieceReservations(view, piece);
         this.names = names;
-        this.bag = places.kitBag();
+        this.bag = places.kitBags().stream().findFirst();
     }
 
     /** Books the legend's supplies, when the workshop keeps drills and the piece's are in the house. */
@@ -122,7 +123,7 @@ final class SupplyBooking {
     private void takeBack(ChangeSet.Builder change, Drill drill, long fewer) {
         reservations.set(change, drill, Math.max(0, reservations.of(drill) - fewer));
         long left = fewer;
-        for (Spot spot : places.holding(drill)) {
+        for (Spot spot : places.of(drill)) {
             long taken = Math.min(left, view.balance(spot, drill).count());
             if (taken > 0) {
                 change.post(movement(
@@ -145,7 +146,7 @@ final class SupplyBooking {
     }
 
     private Optional<Spot> uncounted(Drill drill) {
-        return places.holding(drill).stream()
+        return places.of(drill).stream()
                 .filter(spot -> view.balance(spot, drill).uncounted() > 0)
                 .findFirst();
     }

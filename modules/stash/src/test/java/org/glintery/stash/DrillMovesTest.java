@@ -24,6 +24,8 @@ import org.glintery.api.stash.MoveRequest;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.LedgerQuery;
+import org.glintery.api.ledger.FoundDrills;
+import org.glintery.api.ledger.LedgerAction.Movement;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -166,5 +168,28 @@ class DrillMovesTest {
         Spot gone = new Spot.InPocket(UUID.randomUUID(), UUID.randomUUID());
 
         assertThat(refusal(move(T1, Spot.SUPPLIER, gone, 5, false)).code()).isEqualTo("no-spot");
+    }
+
+    @Test
+    void leavesNothingUnsureBehind_whenAllThatIsBookedIsTaken() {
+        Spot bag = shop.bag("spare", T1, 0);
+        shop.apply(Result.ok(ChangeSet.named("Some")
+                .post(Movement.of(UUID.randomUUID(), T1, Spot.SUPPLIER, bag, Amount.rough(200, 14), ""))
+                .build()));
+        shop.apply(shop.stash().move(shop.view(), request(T1, bag, Spot.LOST, 200, false)));
+
+        assertThat(shop.view().contents(bag)).isEmpty();
+    }
+
+    @Test
+    void flagsWhatWasFound_untilTheSpotIsCounted() {
+        Spot bag = shop.bag("spare", T1, 200);
+        shop.apply(shop.stash().move(shop.view(), request(T1, bag, Spot.LOST, 250, true)));
+        assertThat(shop.view().all(FoundDrills.TYPE))
+                .extracting(found -> found.value())
+                .containsExactly(new FoundDrills(T1, bag, 50));
+
+        shop.apply(shop.stash().stocktake(shop.view(), bag, T1, Amount.counted(0), Optional.empty()));
+        assertThat(shop.view().all(FoundDrills.TYPE)).isEmpty();
     }
 }

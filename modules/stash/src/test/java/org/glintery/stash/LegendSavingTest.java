@@ -15,9 +15,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Result;
+import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.NewKit;
 import org.glintery.api.stash.Source;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.storage.Bag;
@@ -134,5 +137,39 @@ class LegendSavingTest {
         assertThat(refusal(shop.stash().saveLegend(shop.view(), piece, million)).code())
                 .isEqualTo("too-long");
         assertThat(Legend.of(shop.view(), piece).lines()).hasSize(1);
+    }
+
+    @Test
+    void refusesBagsThatComeToMoreThanAnyoneHas() {
+        shop.apply(Result.ok(ChangeSet.named("Know a source")
+                .put(Source.TYPE, Source.idOf("Quay shop"), new Source("Quay shop", 1_000_000))
+                .build()));
+        UUID piece = UUID.randomUUID();
+        NewKit many = kit(piece, "Crane", Standing.SHELVED, Optional.of("Quay shop"), bags("A", T1, 10_000));
+        assertThat(refusal(shop.stash().shelve(shop.view(), many)).code()).isEqualTo("out-of-range");
+        NewKit few = kit(piece, "Crane", Standing.SHELVED, Optional.of("Quay shop"), bags("A", T1, 600));
+        shop.apply(shop.stash().shelve(shop.view(), few));
+        List<LegendLine> twice = List.of(bags("A", T1, 600), bags("B", T1, 600));
+        assertThat(refusal(shop.stash().saveLegend(shop.view(), piece, twice)).code())
+                .isEqualTo("out-of-range");
+        List<LegendLine> needed = List.of(line("A", T1, Amount.MOST, 1), line("B", T1, Amount.MOST, 1));
+        assertThat(refusal(shop.stash().saveLegend(shop.view(), piece, needed)).code())
+                .isEqualTo("out-of-range");
+    }
+
+    @Test
+    void refusesToTakeAKitIn_whenItsSourceTellsOfTooLargeABagMeanwhile() {
+        UUID piece = UUID.randomUUID();
+        shop.apply(shop.stash()
+                .shelve(
+                        shop.view(),
+                        kit(piece, "Crane", Standing.ORDERED, Optional.of("Quay shop"), bags("A", T1, 10_000))));
+        shop.apply(Result.ok(ChangeSet.named("Know a source")
+                .put(Source.TYPE, Source.idOf("Quay shop"), new Source("Quay shop", 1_000_000))
+                .build()));
+
+        assertThat(refusal(shop.stash().setStanding(shop.view(), piece, Standing.SHELVED, Optional.empty()))
+                        .code())
+                .isEqualTo("out-of-range");
     }
 }

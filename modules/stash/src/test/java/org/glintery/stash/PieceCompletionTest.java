@@ -128,6 +128,37 @@ class PieceCompletionTest {
         assertThat(shop.count(new Spot.OnCanvas(piece), T1)).isEqualTo(300);
     }
 
+    // bags are sorted by their ids: of twelve kits some come before the loose bag
+    @Test
+    void takesLooseBags_andNeverTheBagOfAnotherKit() {
+        Spot loose = shop.bag("leftovers", T1, 100);
+        for (int i = 0; i < 12; i++) {
+            shop.shelve("Net loft " + i, line("A", T1, 100, 100));
+        }
+        UUID piece = shop.shelve("Rope-walk", line("A", T1, 350, 200));
+        shop.apply(completing(piece));
+
+        assertThat(shop.count(loose, T1)).isZero();
+        for (int i = 0; i < 12; i++) {
+            assertThat(shop.count(shop.bagNamed("Net loft " + i), T1)).isEqualTo(100);
+        }
+        assertThat(shop.count(new Spot.OnCanvas(piece), T1)).isEqualTo(350);
+        assertThat(shop.view().balance(Spot.FOUND, T1).count()).isEqualTo(-50);
+    }
+
+    @Test
+    void takesWhatWasSetAsideForIt_alsoWhenTheHouseIsShort() {
+        UUID piece = shop.shelve("Rope-walk", line("A", T1, 100, 100));
+        shop.shelve("Net loft", line("A", T1, 100, 100));
+        shop.apply(shop.stash()
+                .move(shop.view(), DrillMovesTest.request(T1, shop.bagNamed("Net loft"), Spot.LOST, 100, false)));
+        shop.apply(completing(piece));
+
+        assertThat(shop.count(new Spot.OnCanvas(piece), T1)).isEqualTo(100);
+        assertThat(shop.count(shop.bagNamed("Rope-walk"), T1)).isZero();
+        assertThat(shop.view().balance(Spot.FOUND, T1).count()).isZero();
+    }
+
     @Test
     void leavesRepairPacketsAlone_andDoesNotCountThemAsAtHand() {
         UUID piece = shop.shelve("Rope-walk", line("A", T1, 300, 200));

@@ -1,10 +1,12 @@
 package org.glintery.stash.posting;
 
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
@@ -35,6 +37,7 @@ final class MovementBooking {
         View view = workshop.view();
         ChangeSet.Builder movements = ChangeSet.named(sentence(lines));
         Map<ForPiece, Long> laid = new LinkedHashMap<>();
+        Set<UUID> said = new HashSet<>();
         for (PostedLine line : lines) {
             Result<Movement> movement = movement(view, line);
             if (movement instanceof Result.Refused<Movement> no) {
@@ -43,7 +46,7 @@ final class MovementBooking {
             }
             Movement booked = ((Result.Ok<Movement>) movement).value();
             movements.post(booked);
-            if (booked.to() instanceof Spot.OnCanvas canvas) {
+            if (said.add(line.id()) && booked.to() instanceof Spot.OnCanvas canvas) {
                 laid.merge(
                         new ForPiece(canvas.piece(), line.drill()),
                         line.amount().count().orElse(0L),

@@ -46,6 +46,14 @@ record PostedLine(
         if (!(json instanceof Json.Obj obj)) {
             throw new MalformedException("A movement is an object with id, drill, from, to and count.");
         }
+        try {
+            return parts(obj);
+        } catch (IllegalArgumentException e) {
+            throw new MalformedException("The movement can't be as it is written: " + e.getMessage() + ".", e);
+        }
+    }
+
+    private static PostedLine parts(Json.Obj obj) {
         return new PostedLine(
                 id(obj),
                 drill(obj),

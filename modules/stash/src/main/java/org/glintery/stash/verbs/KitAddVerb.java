@@ -58,10 +58,11 @@ public final class KitAddVerb implements Verb {
 
     @Override
     public VerbResult run(VerbCall call) {
-        return VerbEnd.of(KitToAdd.from(call).then(adding -> Result.ok(add(call, adding))));
+        return VerbEnd.of(KitToAdd.bagSize(call)
+                .then(size -> KitToAdd.from(call).then(adding -> Result.ok(add(call, adding, size)))));
     }
 
-    private static VerbResult add(VerbCall call, KitToAdd adding) {
+    private static VerbResult add(VerbCall call, KitToAdd adding, Optional<Integer> bagSize) {
         List<BadRow> badRows = adding.reading().map(Reading::badRows).orElse(List.of());
         Result<ChangeSet> change = StashOfCall.of(call).shelve(call.workshop().view(), adding.kit());
         List<String> warnings = warnings(adding, change);
@@ -72,7 +73,7 @@ public final class KitAddVerb implements Verb {
         if (!badRows.isEmpty()) {
             return VerbResult.refused("bad-rows", badRowsText(badRows));
         }
-        Result<ChangeSet> withSource = change.then(made -> Result.ok(made.join(source(call))));
+        Result<ChangeSet> withSource = change.then(made -> Result.ok(made.join(source(call, bagSize))));
         return VerbSteps.apply(call, withSource, () -> {
             saidByTheFile(adding, change).forEach(call::say);
             KitAdded added = KitAdded.of(adding, true, warnings);
@@ -100,15 +101,11 @@ public final class KitAddVerb implements Verb {
     }
 
     /** The bag size that was told is kept with its source, for the next kit. */
-    private static ChangeSet source(VerbCall call) {
+    private static ChangeSet source(VerbCall call, Optional<Integer> bagSize) {
         ChangeSet.Builder change = ChangeSet.named("Keep the bag size");
         Optional<String> name = call.value("source").filter(source -> !source.isBlank());
-        Optional<String> size = call.value("bag-size");
-        if (name.isPresent() && size.isPresent()) {
-            change.put(
-                    Source.TYPE,
-                    Source.idOf(name.get()),
-                    new Source(name.get(), Integer.parseInt(size.get().strip())));
+        if (name.isPresent() && bagSize.isPresent()) {
+            change.put(Source.TYPE, Source.idOf(name.get()), new Source(name.get(), bagSize.get()));
         }
         return change.build();
     }

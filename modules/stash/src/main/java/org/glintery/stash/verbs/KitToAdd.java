@@ -65,20 +65,25 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
                 .orElse(List.of());
         return options.kit(pictures)
                 .then(kit -> options.piece(id, pictures)
-                        .then(piece -> WordOption.whole(call, "bag-size", 1, 1_000_000)
-                                .then(bagSize -> {
-                                    List<LegendLine> lines =
-                                            reading.map(Reading::lines).orElse(List.of());
-                                    List<LegendLine> told = bagSize.map(size -> BagSize.told(lines, size.intValue()))
-                                            .orElse(lines);
-                                    Map<String, Map<String, CardEntry>> cards = reading.map(
-                                                    read -> Map.of(card(call), read.entries()))
-                                            .orElse(Map.of());
-                                    List<Blob> blobs = cover.map(List::of).orElse(List.of());
-                                    NewKit.NewPiece only = new NewKit.NewPiece(UUID.randomUUID(), piece, told);
-                                    return Result.ok(
-                                            new KitToAdd(new NewKit(id, kit, List.of(only), cards, blobs), reading));
-                                })));
+                        .then(piece -> lines(call, reading).then(lines -> {
+                            Map<String, Map<String, CardEntry>> cards = reading.map(
+                                            read -> Map.of(card(call), read.entries()))
+                                    .orElse(Map.of());
+                            List<Blob> blobs = cover.map(List::of).orElse(List.of());
+                            NewKit.NewPiece only = new NewKit.NewPiece(UUID.randomUUID(), piece, lines);
+                            return Result.ok(new KitToAdd(new NewKit(id, kit, List.of(only), cards, blobs), reading));
+                        })));
+    }
+
+    private static Result<List<LegendLine>> lines(VerbCall call, Optional<Reading> reading) {
+        List<LegendLine> lines = reading.map(Reading::lines).orElse(List.of());
+        return bagSize(call)
+                .then(size -> size.map(drills -> BagSize.told(lines, drills)).orElseGet(() -> Result.ok(lines)));
+    }
+
+    /** What one bag of the kit's source holds, where it is said. */
+    static Result<Optional<Integer>> bagSize(VerbCall call) {
+        return WordOption.whole(call, "bag-size", 1, 1_000_000).then(size -> Result.ok(size.map(Long::intValue)));
     }
 
     private static Result<Optional<Reading>> reading(VerbCall call, Optional<Path> legend) {

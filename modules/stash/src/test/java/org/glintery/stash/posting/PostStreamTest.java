@@ -265,4 +265,26 @@ class PostStreamTest {
                         answers.stream().map(a -> a.id().orElseThrow()).toList());
         assertThat(shop.view().balance(Spot.SUPPLIER, T1).count()).isNegative();
     }
+
+    @Test
+    void refusesALineThatIsNoMovement_andGoesOn() throws IOException {
+        String noCard = movement(id(), "supplier", "bag:b1", "12").replace("\"own\"", "\"\"");
+        String tooLarge = movement(id(), "supplier", "bag:b1", "12").replace("2.8", "1000.5");
+        assertThat(post(noCard, "[" + noCard + "]", tooLarge, movement(ID, "supplier", "bag:b1", "12")))
+                .isTrue();
+
+        assertThat(answers).hasSize(4);
+        assertThat(answers.subList(0, 3)).allMatch(answer -> answer.refused().isPresent());
+        assertThat(answers.get(3)).isEqualTo(PostAnswer.booked(UUID.fromString(ID)));
+    }
+
+    @Test
+    void releasesOnce_whatABatchSaysTwice() throws IOException {
+        UUID piece = shop.shelve("Rope-walk", WorkshopInFolder.line("A", T1, 180, 200));
+        String laid = movement(ID, "bag:Rope-walk", "canvas:" + piece, "50");
+        post("[" + laid + "," + laid + "]");
+
+        assertThat(shop.count(shop.bagNamed("Rope-walk"), T1)).isEqualTo(150);
+        assertThat(shop.view().reserved(T1)).isEqualTo(150);
+    }
 }

@@ -156,4 +156,16 @@ class KitAddVerbTest {
         assertThat(add(call().with("legend", folder.resolve("none.csv").toString())))
                 .isInstanceOf(VerbResult.Refused.class);
     }
+
+    @Test
+    void refusesABagSizeThatIsNone_onEveryPath() throws IOException {
+        String kit = Files.writeString(folder.resolve("crane.json"), "{}").toString();
+        VerbResult asKit =
+                add(call().with("json-file", kit).with("source", "Quay shop").with("bag-size", "many"));
+        assertThat(((VerbResult.WrongUsage) asKit).text()).contains("--bag-size");
+
+        String bags = legend("Symbol;Code;Bags\nA;T1;9000\n");
+        VerbResult tooMany = add(call().with("legend", bags).with("bag-size", "1000000"));
+        assertThat(((VerbResult.Refused) tooMany).refusal().code()).isEqualTo("out-of-range");
+    }
 }

@@ -33,7 +33,6 @@ record DeclaredRest(LocalDate from, Optional<LocalDate> until) {
                 .map(last -> new DeclaredRest(last.plusDays(1), since));
     }
 
-
     boolean has(LocalDate day) {
         return !day.isBefore(from) && until.map(day::isBefore).orElse(true);
     }

@@ -52,8 +52,8 @@ record Pace(LocalDate first, LocalDate last, List<Double> laidByDay, int activeD
         List<Double> byDay = laid.firstKey()
                 .datesUntil(last.plusDays(1))
                 .filter(day -> !unknown.contains(day))
-                .filter(day -> laid.containsKey(day)
-                        || rest.filter(r -> r.has(day)).isEmpty())
+                .filter(day ->
+                        laid.containsKey(day) || rest.filter(r -> r.has(day)).isEmpty())
                 .map(day -> laid.getOrDefault(day, 0.0))
                 .toList();
         return Optional.of(new Pace(laid.firstKey(), last, byDay, active));

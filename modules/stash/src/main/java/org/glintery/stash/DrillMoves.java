@@ -154,7 +154,10 @@ final class DrillMoves {
         boolean all = request.from().inTheHouse()
                 && booked.variance() > 0
                 && booked.uncounted() == 0
-                && request.amount().count().filter(count -> count >= booked.count()).isPresent();
+                && request.amount()
+                        .count()
+                        .filter(count -> count >= booked.count())
+                        .isPresent();
         if (all) {
             change.require(new Precondition.BalanceAt(request.from(), request.drill(), booked));
             change.post(new Stocktake(

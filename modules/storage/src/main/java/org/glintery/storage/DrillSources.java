@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
-import org.glintery.api.workshop.Reservation;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.storage.DrillPlaces;
+import org.glintery.api.workshop.Reservation;
 import org.glintery.api.workshop.View;
 
 /** Which bags a piece's drills are taken from: those of its kit whole, others only for what is missing. */

@@ -108,7 +108,8 @@ final class KitUpPlanning {
         ChangeSet.Builder change = ChangeSet.named(
                 "Kit up " + value.title() + " in " + holder.value().name());
         KitBag kitBag = new KitBag(view, piece, value, sources.kitBags());
-        KitUpMoves moves = new KitUpMoves(view, change, new HandMoves(change, "kit up of " + value.title(), on), kitBag);
+        KitUpMoves moves =
+                new KitUpMoves(view, change, new HandMoves(change, "kit up of " + value.title(), on), kitBag);
         Map<Drill, List<Spot>> places = new LinkedHashMap<>();
         for (int i = 0; i < drills.size(); i++) {
             Drill drill = drills.get(i);

@@ -3,8 +3,8 @@ package org.glintery.storage;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -40,8 +40,7 @@ final class LeftoverBags implements KitDownPlanning.Sorting {
         this.packet = packet;
         this.names = new BagNames(view);
         view.all(Bag.TYPE).stream()
-                .filter(bag -> isForLeftovers(bag.value())
-                        && DrillPlaces.isEmpty(view, new Spot.InBag(bag.id())))
+                .filter(bag -> isForLeftovers(bag.value()) && DrillPlaces.isEmpty(view, new Spot.InBag(bag.id())))
                 .forEach(bag -> emptyByName.putIfAbsent(key(bag.value().name()), bag));
     }
 

@@ -106,8 +106,8 @@ class HolderCareTest {
         shop.kitUp(piece, id);
         shop.move(drill(1), shop.pocket(id, 0), Spot.LOST, 100);
         Holder old = shop.view().find(Holder.TYPE, id).orElseThrow().value();
-        Holder less = new Holder(
-                old.name(), 1, 1, List.of(old.pockets().get(1)), old.keptAt(), old.lentTo(), old.notes());
+        Holder less =
+                new Holder(old.name(), 1, 1, List.of(old.pockets().get(1)), old.keptAt(), old.lentTo(), old.notes());
 
         assertThat(refusal(shop.storage().editHolder(shop.view(), id, less)).text())
                 .isEqualTo("A piece is kitted up in A1. Kit it down first. Nothing was changed.");

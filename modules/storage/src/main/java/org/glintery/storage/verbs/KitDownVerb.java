@@ -31,7 +31,8 @@ public final class KitDownVerb implements Verb {
     private static final long MOST_REPAIR_DRILLS = 10_000;
 
     /** What was done. */
-    public record KittedDown(UUID piece, String title, Optional<UUID> holder, Optional<String> holderName, List<Step> steps) {}
+    public record KittedDown(
+            UUID piece, String title, Optional<UUID> holder, Optional<String> holderName, List<Step> steps) {}
 
     /** So many of a drill from one place to another. */
     public record Step(DrillAnswer drill, String from, String to, Balance amount) {}
@@ -100,8 +101,9 @@ public final class KitDownVerb implements Verb {
 
     private static VerbResult answer(View view, Stored<Piece> piece, KitDownPlan plan) {
         String title = piece.value().title();
-        Optional<String> holder =
-                plan.freed().flatMap(id -> view.find(Holder.TYPE, id)).map(h -> h.value().name());
+        Optional<String> holder = plan.freed()
+                .flatMap(id -> view.find(Holder.TYPE, id))
+                .map(h -> h.value().name());
         List<Step> steps = plan.steps().stream()
                 .map(step -> new Step(
                         DrillAnswer.of(step.drill()),

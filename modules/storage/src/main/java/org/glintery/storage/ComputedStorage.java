@@ -42,6 +42,11 @@ public final class ComputedStorage implements Storage {
     }
 
     @Override
+    public Result<LeftoversPlan> planLeftovers(View view, UUID piece, long repairDrills, Optional<About> on) {
+        return new KitDownPlanning(view, piece).leftovers(repairDrills, on);
+    }
+
+    @Override
     public List<Whereabouts> find(View view, String text) {
         return new DrillWhereabouts(view).find(text);
     }

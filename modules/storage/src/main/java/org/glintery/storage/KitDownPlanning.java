@@ -16,6 +16,7 @@ import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Storage.KitDownPlan;
+import org.glintery.api.storage.Storage.LeftoversPlan;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Precondition;
@@ -37,20 +38,47 @@ final class KitDownPlanning {
     }
 
     Result<KitDownPlan> plan(long repairDrills, Optional<About> on) {
-        Optional<Stored<Piece>> stored = view.find(Piece.TYPE, piece);
         Optional<Stored<KitUp>> kitUp = view.find(KitUp.TYPE, piece);
+        return piece(repairDrills)
+                .then(value -> kitUp.isPresent() ? Result.ok(value) : inNoHolder(value))
+                .then(value -> clear(value, kitUp, repairDrills, on))
+                .then(cleared -> Result.ok(new KitDownPlan(
+                        cleared.change(), kitUp.orElseThrow().value().holder(), cleared.steps())));
+    }
+
+    Result<LeftoversPlan> leftovers(long repairDrills, Optional<About> on) {
+        List<Spot> kitBags = new DrillPlaces(view, piece).kitBags();
+        boolean nothingLeft = kitBags.stream().allMatch(bag -> DrillPlaces.isEmpty(view, bag));
+        return piece(repairDrills)
+                .then(value -> nothingLeft || goesOn(value) || KitUp.of(view, piece).isPresent()
+                        ? inNoHolder(value)
+                        : Result.ok(value))
+                .then(value -> clear(value, Optional.empty(), repairDrills, on));
+    }
+
+    private static Result<Piece> inNoHolder(Piece value) {
+        return Result.refused("not-kitted-up", value.title() + " is in no holder. Nothing was moved.");
+    }
+
+    private Result<Piece> piece(long repairDrills) {
+        Optional<Stored<Piece>> stored = view.find(Piece.TYPE, piece);
         if (stored.isEmpty()) {
             return Result.refused("gone", "That piece is no longer in the workshop. Nothing was changed.");
-        }
-        Piece value = stored.get().value();
-        boolean goesOn = value.standing() != Standing.MADE && value.standing() != Standing.LET_GO;
-        List<Spot> kitBags = new DrillPlaces(view, piece).kitBags();
-        if (kitUp.isEmpty() && (goesOn || kitBags.stream().allMatch(bag -> DrillPlaces.isEmpty(view, bag)))) {
-            return Result.refused("not-kitted-up", value.title() + " is in no holder. Nothing was moved.");
         }
         if (repairDrills < 0) {
             return Result.refused("out-of-range", "A repair packet can't hold less than nothing. Nothing was moved.");
         }
+        return Result.ok(stored.get().value());
+    }
+
+    private static boolean goesOn(Piece value) {
+        return value.standing() != Standing.MADE && value.standing() != Standing.LET_GO;
+    }
+
+    private Result<LeftoversPlan> clear(
+            Piece value, Optional<Stored<KitUp>> kitUp, long repairDrills, Optional<About> on) {
+        boolean goesOn = goesOn(value);
+        List<Spot> kitBags = new DrillPlaces(view, piece).kitBags();
         ChangeSet.Builder change = ChangeSet.named("Kit down " + value.title());
         HandMoves moves = new HandMoves(change, "kit down of " + value.title(), on);
         Sorting sorting = goesOn
@@ -64,8 +92,7 @@ final class KitDownPlanning {
         kitUp.ifPresent(up -> change.require(new Precondition.DocumentAt(KitUp.TYPE.ref(piece), up.version()))
                 .remove(KitUp.TYPE.ref(piece)));
         return Result.ok(
-                new KitDownPlan(change.build(), kitUp.map(up -> up.value().holder()), moves.steps()),
-                warnings(value, goesOn, kitUp.map(Stored::value)));
+                new LeftoversPlan(change.build(), moves.steps()), warnings(value, goesOn, kitUp.map(Stored::value)));
     }
 
     /** What lies at the piece's seats and in the bags of its kit, by drill. */

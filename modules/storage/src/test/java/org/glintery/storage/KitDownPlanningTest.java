@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.Result;
 import org.glintery.api.activework.Completion;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Balance;
@@ -143,8 +144,13 @@ class KitDownPlanningTest {
     void clearsTheBagOfAMadePieceThatSatInNoHolder() {
         UUID piece = shop.piece("Rope-walk", 200);
         shop.make(piece);
-        shop.kitDown(piece, 10);
+        shop.apply(shop.storage()
+                .planLeftovers(shop.view(), piece, 10, Optional.empty())
+                .then(plan -> Result.ok(plan.change())));
 
+        assertThat(refusal(shop.storage().planLeftovers(shop.view(), piece, 10, Optional.empty()))
+                        .code())
+                .isEqualTo("not-kitted-up");
         assertThat(shop.view().contents(shop.bagNamed("Rope-walk"))).isEmpty();
         assertThat(shop.count(shop.bagNamed("Repair packet of Rope-walk"), drill(1)))
                 .isEqualTo(10);

@@ -34,9 +34,15 @@ public interface Storage extends CompletionPart {
 
     /**
      * Plans to clear a piece's holder: so many drills a colour into a repair packet kept with the piece, the
-     * rest into one bag a colour. For a made piece in no holder, what is left in the bags of its kit.
+     * rest into one bag a colour. Refused for a piece in no holder.
      */
     Result<KitDownPlan> planKitDown(View view, UUID piece, long repairDrills, Optional<About> on);
+
+    /**
+     * Plans the same for a piece that is made or let go and sits in no holder: for what is left in the bags of its
+     * kit. Refused when nothing is.
+     */
+    Result<LeftoversPlan> planLeftovers(View view, UUID piece, long repairDrills, Optional<About> on);
 
     /** Where a drill is found by code, name or symbol, most first. */
     List<Whereabouts> find(View view, String text);
@@ -47,8 +53,11 @@ public interface Storage extends CompletionPart {
     /** @param seats in symbol order */
     record KitUpPlan(ChangeSet change, List<KitUp.Seat> seats, int pockets, int bags) {}
 
-    /** @param freed the holder that is free again; empty for a made piece that sat in none */
-    record KitDownPlan(ChangeSet change, Optional<UUID> freed, List<Step> steps) {}
+    /** @param freed the holder that is free again */
+    record KitDownPlan(ChangeSet change, UUID freed, List<Step> steps) {}
+
+    /** What is done with the drills that are left in the bags of a kit. */
+    record LeftoversPlan(ChangeSet change, List<Step> steps) {}
 
     /** One thing to do with the hands: so many of a drill from here to there. */
     record Step(Drill drill, Spot from, Spot to, Balance amount) {}

@@ -9,6 +9,9 @@ import org.glintery.api.stash.Piece;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.SpotNames;
 import org.glintery.api.storage.Storage.KitDownPlan;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.storage.Storage.LeftoversPlan;
+import org.glintery.api.storage.Storage;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.TextTable;
@@ -84,22 +87,39 @@ public final class KitDownVerb implements Verb {
                                 call, "on", on -> kitDown(call, piece, repair.orElse(USUAL_REPAIR_DRILLS), on))));
     }
 
+    /** A piece that is made and sits in no holder has its kit's bag sorted. */
     private static VerbResult kitDown(VerbCall call, Stored<Piece> piece, long repair, Optional<About> on) {
-        Result<KitDownPlan> planned =
-                StorageOfCall.of(call).planKitDown(call.workshop().view(), piece.id(), repair, on);
-        Result<KitDownPlan> done = planned.then(plan -> {
+        Storage storage = StorageOfCall.of(call);
+        View view = call.workshop().view();
+        Result<KitDownPlan> down = storage.planKitDown(view, piece.id(), repair, on);
+        boolean inNoHolder = down instanceof Result.Refused<KitDownPlan> no
+                && no.refusal().code().equals("not-kitted-up");
+        if (!inNoHolder) {
+            return done(call, piece, down.then(plan -> Result.ok(
+                    new Planned(plan.change(), Optional.of(plan.freed()), plan.steps()))));
+        }
+        Result<LeftoversPlan> left = storage.planLeftovers(view, piece.id(), repair, on);
+        return done(call, piece, left.then(
+                plan -> Result.ok(new Planned(plan.change(), Optional.empty(), plan.steps()))));
+    }
+
+    /** @param freed the holder that is free again, where the piece sat in one */
+    private record Planned(ChangeSet change, Optional<UUID> freed, List<Storage.Step> steps) {}
+
+    private static VerbResult done(VerbCall call, Stored<Piece> piece, Result<Planned> planned) {
+        Result<Planned> done = planned.then(plan -> {
             Result<Applied> applied = call.workshop().apply(plan.change());
             return applied.then(a -> Result.ok(plan));
         });
-        if (done instanceof Result.Refused<KitDownPlan> no) {
+        if (done instanceof Result.Refused<Planned> no) {
             return VerbResult.refused(no.refusal());
         }
-        Result.Ok<KitDownPlan> ok = (Result.Ok<KitDownPlan>) done;
+        Result.Ok<Planned> ok = (Result.Ok<Planned>) done;
         ok.warnings().forEach(call::say);
         return answer(call.workshop().view(), piece, ok.value());
     }
 
-    private static VerbResult answer(View view, Stored<Piece> piece, KitDownPlan plan) {
+    private static VerbResult answer(View view, Stored<Piece> piece, Planned plan) {
         String title = piece.value().title();
         Optional<String> holder = plan.freed()
                 .flatMap(id -> view.find(Holder.TYPE, id))

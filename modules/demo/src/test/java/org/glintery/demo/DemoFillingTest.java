@@ -3,10 +3,14 @@ package org.glintery.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.glintery.api.Result;
+import org.glintery.api.ledger.Spot;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.RawDocument;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Workshop;
+import org.glintery.testkit.MemoryWorkshop;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -46,5 +50,23 @@ class DemoFillingTest {
             new DemoFilling().fill(workshop, FilledDemo.SEED).orThrow();
             assertThat(Settings.of(workshop.view()).orElseThrow().demo()).isTrue();
         }
+    }
+
+    @Test
+    void fillsAWorkshopInMemoryAlike() {
+        try (Workshop onDisk = FilledDemo.filled(temp.resolve("a"), FilledDemo.SEED);
+                Workshop inMemory = MemoryWorkshop.withDemo(FilledDemo.SEED)) {
+            assertThat(inMemory.view().documents()).containsExactlyElementsOf(documents(onDisk));
+            assertThat(inMemory.view().blobs()).isEqualTo(onDisk.view().blobs());
+            assertThat(inMemory.view().spots()).isEqualTo(onDisk.view().spots());
+            for (Spot spot : onDisk.view().spots()) {
+                assertThat(inMemory.view().contents(spot))
+                        .isEqualTo(onDisk.view().contents(spot));
+            }
+        }
+    }
+
+    private static List<RawDocument> documents(Workshop workshop) {
+        return workshop.view().documents().toList();
     }
 }

@@ -9,6 +9,7 @@ import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshops;
+import org.glintery.testkit.FakeCall;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openide.util.Lookup;
@@ -20,7 +21,9 @@ class WorkshopDemoVerbTest {
     Path temp;
 
     private VerbResult run(Path folder, Map<String, String> values) {
-        return verb.run(new DemoCall(folder, values));
+        FakeCall call = new FakeCall(folder);
+        values.forEach(call::with);
+        return verb.run(call);
     }
 
     @Test

@@ -29,13 +29,21 @@ public final class FakeCall implements VerbCall {
     public final List<String> lines = new ArrayList<>();
 
     public final List<String> said = new ArrayList<>();
-    private final Workshop workshop;
+    private final Optional<Workshop> workshop;
+    private final Path folder;
     private final Map<String, List<String>> values = new HashMap<>();
     private final Set<String> flags = new HashSet<>();
     private byte[] in = {};
 
     public FakeCall(Workshop workshop) {
-        this.workshop = workshop;
+        this.workshop = Optional.of(workshop);
+        this.folder = workshop.folder();
+    }
+
+    /** A call of a verb that opens no workshop by itself. @param folder that {@code --workshop} names */
+    public FakeCall(Path folder) {
+        this.workshop = Optional.empty();
+        this.folder = folder;
     }
 
     public FakeCall with(String name, String value) {
@@ -85,22 +93,23 @@ public final class FakeCall implements VerbCall {
 
     @Override
     public Workshop workshop() {
-        return workshop;
+        return workshop.orElseThrow();
     }
 
     @Override
     public Workshops workshops() {
-        return Lookup.getDefault().lookup(Workshops.class);
+        return Optional.ofNullable(Lookup.getDefault().lookup(Workshops.class)).orElseThrow();
     }
 
     @Override
     public Path workshopFolder() {
-        return workshop.folder();
+        return folder;
     }
 
     @Override
     public JsonCodec codec() {
-        return Lookup.getDefault().lookup(JsonCodec.class);
+        JsonCodec installed = Lookup.getDefault().lookup(JsonCodec.class);
+        return installed == null ? new PlainCodec() : installed;
     }
 
     @Override

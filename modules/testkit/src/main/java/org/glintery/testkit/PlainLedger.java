@@ -109,6 +109,33 @@ public final class PlainLedger {
         return Set.of();
     }
 
+    /** How many changes stand: those that could be undone. */
+    int standing() {
+        return done.size();
+    }
+
+    /** What is booked now; not changed any more. */
+    PlainState state() {
+        return state;
+    }
+
+    boolean knows(UUID action) {
+        return booked.containsKey(action);
+    }
+
+    /** What an action came to. */
+    Told told(UUID action) {
+        Booked entry = booked.get(action);
+        return new Told(
+                entry.drill(),
+                entry.first().spot(),
+                entry.second().spot(),
+                -entry.first().count());
+    }
+
+    /** @param count from the first spot to the second */
+    record Told(Drill drill, Spot from, Spot to, long count) {}
+
     public Balance balance(Spot spot, Drill drill) {
         return state.at(spot, drill);
     }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.BiConsumer;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.workshop.Reservation;
@@ -14,7 +15,7 @@ final class PlainState {
     private final Map<Place, Balance> balances = new HashMap<>();
     private final Map<UUID, Reservation> reservations = new HashMap<>();
 
-    private record Place(Spot spot, Drill drill) {}
+    record Place(Spot spot, Drill drill) {}
 
     PlainState copy() {
         var copy = new PlainState();
@@ -29,6 +30,15 @@ final class PlainState {
 
     void set(Spot spot, Drill drill, Balance balance) {
         balances.put(new Place(spot, drill), balance);
+    }
+
+    /** Every balance that is not zero, one after another; boundaries too. */
+    void each(BiConsumer<Place, Balance> told) {
+        balances.forEach((place, balance) -> {
+            if (!balance.isZero()) {
+                told.accept(place, balance);
+            }
+        });
     }
 
     Map<UUID, Reservation> reservations() {

@@ -2,9 +2,11 @@ package org.glintery.workbench.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
+import java.lang.reflect.Proxy;
 import java.time.Clock;
+import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import javax.swing.SwingUtilities;
@@ -12,20 +14,37 @@ import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Workshop;
-import org.glintery.api.workshop.Workshops;
+import org.glintery.workbench.TestView;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.openide.util.Lookup;
 
 class WorkshopDeskTest {
     private static final UUID PIECE = new UUID(4, 2);
 
-    @TempDir
-    Path folder;
+    /** What the workshop was told, in order. */
+    private final List<String> told = new CopyOnWriteArrayList<>();
 
-    private final Workshops workshops = Lookup.getDefault().lookup(Workshops.class);
+    /** A workshop that only remembers: whatever else is asked of it fails. */
+    private Workshop workshop() {
+        return (Workshop) Proxy.newProxyInstance(
+                Workshop.class.getClassLoader(), new Class<?>[] {Workshop.class}, (proxy, method, arguments) -> {
+                    switch (method.getName()) {
+                        case "view":
+                            return new TestView(1);
+                        case "apply":
+                            ChangeSet change = (ChangeSet) arguments[0];
+                            told.add(change.sentence());
+                            return Result.ok(new Applied(change.id(), 2));
+                        case "close":
+                            told.add("closed");
+                            return null;
+                        default:
+                            throw new UnsupportedOperationException(method.getName());
+                    }
+                });
+    }
 
     private static final class Silent implements Speech {
         @Override
@@ -46,8 +65,7 @@ class WorkshopDeskTest {
 
     @Test
     void makesTheChangesThatWait_beforeItCloses() throws Exception {
-        Workshop workshop = workshops.create(folder.resolve("shop")).orThrow();
-        WorkshopDesk desk = new WorkshopDesk(workshop, Clock.systemUTC(), new Silent(), piece -> {});
+        WorkshopDesk desk = new WorkshopDesk(workshop(), Clock.systemUTC(), new Silent(), piece -> {});
         CountDownLatch begun = new CountDownLatch(1);
         CountDownLatch goOn = new CountDownLatch(1);
         SwingUtilities.invokeAndWait(() -> {
@@ -66,20 +84,15 @@ class WorkshopDeskTest {
         goOn.countDown();
         closing.join(TimeUnit.SECONDS.toMillis(30));
 
-        try (Workshop again = workshops.open(folder.resolve("shop")).orThrow()) {
-            assertThat(again.view().find(Piece.TYPE, PIECE)).isPresent();
-        }
+        assertThat(told).containsExactly("Shelve the rope-walk", "closed");
     }
 
     @Test
     void makesNoChange_afterItWasClosed() throws Exception {
-        Workshop workshop = workshops.create(folder.resolve("shop")).orThrow();
-        WorkshopDesk desk = new WorkshopDesk(workshop, Clock.systemUTC(), new Silent(), piece -> {});
+        WorkshopDesk desk = new WorkshopDesk(workshop(), Clock.systemUTC(), new Silent(), piece -> {});
         desk.close();
         SwingUtilities.invokeAndWait(() -> desk.change(view -> shelve(), applied -> {}));
-        try (Workshop again = workshops.open(folder.resolve("shop")).orThrow()) {
-            assertThat(again.view().find(Piece.TYPE, PIECE)).isEmpty();
-        }
+        assertThat(told).containsExactly("closed");
     }
 
     private static void await(CountDownLatch latch) {

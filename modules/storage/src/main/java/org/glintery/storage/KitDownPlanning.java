@@ -50,9 +50,10 @@ final class KitDownPlanning {
         List<Spot> kitBags = new DrillPlaces(view, piece).kitBags();
         boolean nothingLeft = kitBags.stream().allMatch(bag -> DrillPlaces.isEmpty(view, bag));
         return piece(repairDrills)
-                .then(value -> nothingLeft || goesOn(value) || KitUp.of(view, piece).isPresent()
-                        ? inNoHolder(value)
-                        : Result.ok(value))
+                .then(value ->
+                        nothingLeft || goesOn(value) || KitUp.of(view, piece).isPresent()
+                                ? inNoHolder(value)
+                                : Result.ok(value))
                 .then(value -> clear(value, Optional.empty(), repairDrills, on));
     }
 

@@ -9,10 +9,10 @@ import java.util.UUID;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.LedgerAction;
-import org.glintery.api.workshop.Reservation;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Reservation;
 
 /**
  * Seeded work for a ledger: single movements and batches, some with a bad line; reversals, counts, repeated ids with the

@@ -11,10 +11,10 @@ import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.ledger.LedgerEntry;
-import org.glintery.api.ledger.Reservation;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.Operation;
+import org.glintery.api.workshop.Reservation;
 
 /** A plain ledger with the entries that it came from, for a workshop in memory. Not safe for use by several threads. */
 final class MemoryLedger {

@@ -12,10 +12,10 @@ import java.util.UUID;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.LedgerAction;
-import org.glintery.api.workshop.Reservation;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Operation;
+import org.glintery.api.workshop.Reservation;
 
 /**
  * The ledger's rules a second time, plain and slow, sharing nothing with the real one: balances in a map, undo by going

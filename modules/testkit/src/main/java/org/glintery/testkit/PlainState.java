@@ -7,8 +7,8 @@ import java.util.UUID;
 import java.util.function.BiConsumer;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
-import org.glintery.api.workshop.Reservation;
 import org.glintery.api.ledger.Spot;
+import org.glintery.api.workshop.Reservation;
 
 /** What a plain ledger holds at one moment. Mutable; copied before each change. */
 final class PlainState {

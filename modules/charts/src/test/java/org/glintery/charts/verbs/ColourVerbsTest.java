@@ -3,6 +3,7 @@ package org.glintery.charts.verbs;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.testkit.FakeCall;
 import org.junit.jupiter.api.Test;
@@ -13,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ColourVerbsTest {
 
     private static FakeCall call() {
-        return new FakeCall(null);
+        return new FakeCall(Path.of("no-workshop"));
     }
 
     // Sharma, Wu, Dalal, Color Res. Appl. 30(1):21-30, 2005, table 1, pairs 1 and 17.

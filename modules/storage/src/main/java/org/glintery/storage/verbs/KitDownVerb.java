@@ -8,10 +8,9 @@ import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.SpotNames;
-import org.glintery.api.storage.Storage.KitDownPlan;
-import org.glintery.api.workshop.ChangeSet;
-import org.glintery.api.storage.Storage.LeftoversPlan;
 import org.glintery.api.storage.Storage;
+import org.glintery.api.storage.Storage.KitDownPlan;
+import org.glintery.api.storage.Storage.LeftoversPlan;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.TextTable;
@@ -20,6 +19,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.Applied;
+import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.openide.util.lookup.ServiceProvider;
@@ -95,12 +95,14 @@ public final class KitDownVerb implements Verb {
         boolean inNoHolder = down instanceof Result.Refused<KitDownPlan> no
                 && no.refusal().code().equals("not-kitted-up");
         if (!inNoHolder) {
-            return done(call, piece, down.then(plan -> Result.ok(
-                    new Planned(plan.change(), Optional.of(plan.freed()), plan.steps()))));
+            return done(
+                    call,
+                    piece,
+                    down.then(plan -> Result.ok(new Planned(plan.change(), Optional.of(plan.freed()), plan.steps()))));
         }
         Result<LeftoversPlan> left = storage.planLeftovers(view, piece.id(), repair, on);
-        return done(call, piece, left.then(
-                plan -> Result.ok(new Planned(plan.change(), Optional.empty(), plan.steps()))));
+        return done(
+                call, piece, left.then(plan -> Result.ok(new Planned(plan.change(), Optional.empty(), plan.steps()))));
     }
 
     /** @param freed the holder that is free again, where the piece sat in one */

@@ -11,6 +11,7 @@ import org.glintery.api.exchange.KitFiles;
 import org.glintery.api.exchange.LegendReader;
 import org.glintery.api.exchange.TableFiles;
 import org.glintery.api.workshop.Workshop;
+import org.glintery.testkit.DiskWork;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,20 +33,9 @@ class EventThreadTest {
             work.put("write kit", () -> kits.write(workshop.view(), new UUID(1, 1), file));
             work.put("export tables", () -> tables.exportTables(file));
             work.put("import tables", () -> tables.importTables(file));
-            Map<String, String> refused = new LinkedHashMap<>();
-            var thread = new Thread(
-                    () -> work.forEach((name, disk) -> {
-                        try {
-                            disk.run();
-                        } catch (IllegalStateException e) {
-                            refused.put(name, e.getMessage());
-                        }
-                    }),
-                    "AWT-EventQueue-0");
-            thread.start();
-            thread.join();
+            Map<String, String> refused = DiskWork.refusedOnTheEventThread(work);
             assertThat(refused.keySet()).containsExactlyElementsOf(work.keySet());
-            assertThat(refused.values()).containsOnly("disk work on the event thread");
+            assertThat(refused.values()).containsOnly(DiskWork.REFUSED);
             assertThat(file).doesNotExist();
         }
     }

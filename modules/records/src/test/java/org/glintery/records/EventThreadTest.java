@@ -11,6 +11,7 @@ import org.glintery.api.stash.Kit;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.Workshop;
+import org.glintery.testkit.DiskWork;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -60,20 +61,9 @@ class EventThreadTest {
     @Test
     void refusesDiskWork_onTheEventThread() throws InterruptedException {
         Map<String, Runnable> work = diskWork();
-        Map<String, String> refused = new LinkedHashMap<>();
-        var thread = new Thread(
-                () -> work.forEach((name, disk) -> {
-                    try {
-                        disk.run();
-                    } catch (IllegalStateException e) {
-                        refused.put(name, e.getMessage());
-                    }
-                }),
-                "AWT-EventQueue-0");
-        thread.start();
-        thread.join();
+        Map<String, String> refused = DiskWork.refusedOnTheEventThread(work);
         assertThat(refused.keySet()).containsExactlyElementsOf(work.keySet());
-        assertThat(refused.values()).containsOnly("disk work on the event thread");
+        assertThat(refused.values()).containsOnly(DiskWork.REFUSED);
         assertThat(workshop.view().revision()).isZero();
         assertThat(Files.exists(temp.resolve("other"))).isFalse();
         assertThat(workshop.history(1)).isEmpty();

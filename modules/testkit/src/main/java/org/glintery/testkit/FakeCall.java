@@ -17,7 +17,6 @@ import org.glintery.api.JsonCodec;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshops;
-import org.openide.util.Lookup;
 
 /**
  * A call of a verb with arguments as they would be parsed, at an open workshop; the clock stands at 2 May 2025, 10:00 UTC.
@@ -98,7 +97,7 @@ public final class FakeCall implements VerbCall {
 
     @Override
     public Workshops workshops() {
-        return Optional.ofNullable(Lookup.getDefault().lookup(Workshops.class)).orElseThrow();
+        return Installed.one(Workshops.class).orElseThrow();
     }
 
     @Override
@@ -108,8 +107,7 @@ public final class FakeCall implements VerbCall {
 
     @Override
     public JsonCodec codec() {
-        JsonCodec installed = Lookup.getDefault().lookup(JsonCodec.class);
-        return installed == null ? new PlainCodec() : installed;
+        return Installed.one(JsonCodec.class).orElseGet(PlainCodec::new);
     }
 
     @Override

@@ -14,6 +14,7 @@ import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import org.glintery.api.MalformedException;
+import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.LedgerEntry;
 import org.glintery.api.workshop.Applied;
@@ -27,7 +28,6 @@ import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.ServiceFactory;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
-import org.openide.util.Lookup;
 
 /**
  * A workshop without a disk, for unit tests: as the real one in all that changes, views, undo and the ledger are about, by
@@ -64,10 +64,9 @@ public final class MemoryWorkshop implements Workshop {
      * @throws IllegalStateException when the demo module is not on the class path
      */
     public static MemoryWorkshop withDemo(long seed) {
-        DemoWorkshop demo = Lookup.getDefault().lookup(DemoWorkshop.class);
-        if (demo == null) {
-            throw new IllegalStateException("for the demo, put the demo module on the test's class path");
-        }
+        DemoWorkshop demo = Installed.one(DemoWorkshop.class)
+                .orElseThrow(
+                        () -> new IllegalStateException("for the demo, put the demo module on the test's class path"));
         MemoryWorkshop workshop = new MemoryWorkshop();
         demo.fill(workshop, seed).orThrow();
         return workshop;
@@ -105,7 +104,7 @@ public final class MemoryWorkshop implements Workshop {
 
     @Override
     public synchronized Result<Applied> apply(ChangeSet change) {
-        EventThread.assertOff();
+        OffTheEventThread.check();
         if (closed) {
             return refused("closed");
         }
@@ -150,7 +149,7 @@ public final class MemoryWorkshop implements Workshop {
 
     @Override
     public synchronized Result<Applied> undo() {
-        EventThread.assertOff();
+        OffTheEventThread.check();
         if (closed) {
             return refused("closed");
         }
@@ -165,7 +164,7 @@ public final class MemoryWorkshop implements Workshop {
 
     @Override
     public synchronized Result<Applied> redo() {
-        EventThread.assertOff();
+        OffTheEventThread.check();
         if (closed) {
             return refused("closed");
         }
@@ -197,13 +196,13 @@ public final class MemoryWorkshop implements Workshop {
 
     @Override
     public synchronized List<HistoryLine> history(int most) {
-        EventThread.assertOff();
+        OffTheEventThread.check();
         return history.newest(most);
     }
 
     @Override
     public void ledger(LedgerQuery query, Consumer<LedgerEntry> each) {
-        EventThread.assertOff();
+        OffTheEventThread.check();
         List<LedgerEntry> entries;
         synchronized (this) {
             entries = ledger.entries(query);
@@ -213,7 +212,7 @@ public final class MemoryWorkshop implements Workshop {
 
     @Override
     public synchronized Optional<byte[]> blob(String hash) {
-        EventThread.assertOff();
+        OffTheEventThread.check();
         return Optional.ofNullable(state.blobs().get(hash)).map(Blob::bytes);
     }
 
@@ -225,7 +224,7 @@ public final class MemoryWorkshop implements Workshop {
     @Override
     public <S> Optional<S> find(Class<S> service) {
         if (!services.containsKey(service)) {
-            Lookup.getDefault().lookupAll(ServiceFactory.class).stream()
+            Installed.all(ServiceFactory.class).stream()
                     .filter(factory -> factory.service() == service)
                     .findFirst()
                     .ifPresent(factory -> services.putIfAbsent(service, factory.create(this)));
@@ -236,7 +235,7 @@ public final class MemoryWorkshop implements Workshop {
     /** Counts. Nothing here lies on a disk, where it could be damaged. */
     @Override
     public synchronized CheckReport check() {
-        EventThread.assertOff();
+        OffTheEventThread.check();
         return new CheckReport(
                 state.documents().present().count(),
                 ledger.size(),
@@ -260,7 +259,7 @@ public final class MemoryWorkshop implements Workshop {
     }
 
     private static Result<CopyReport> noFiles() {
-        EventThread.assertOff();
+        OffTheEventThread.check();
         return Result.refused("no-files", "This workshop is in memory only and has no files. Nothing was changed.");
     }
 

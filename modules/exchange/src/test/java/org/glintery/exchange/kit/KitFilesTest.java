@@ -3,10 +3,6 @@ package org.glintery.exchange.kit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.glintery.exchange.TestWorkshops.refusal;
 
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.SchemaLocation;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -22,8 +18,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import javax.imageio.ImageIO;
-import org.glintery.api.Json;
-import org.glintery.api.JsonCodec;
 import org.glintery.api.Result;
 import org.glintery.api.exchange.KitFiles;
 import org.glintery.api.ledger.Amount;
@@ -55,7 +49,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.openide.util.Lookup;
 
 class KitFilesTest {
     private static final UUID KIT = new UUID(1, 1);
@@ -363,40 +356,5 @@ class KitFilesTest {
         assertThat(refusal(files.write(workshop.view(), new UUID(9, 9), temp.resolve("b.json")))
                         .code())
                 .isEqualTo("unknown-kit");
-    }
-
-    private String schema() throws IOException {
-        try (var in = getClass().getResourceAsStream("/org/glintery/exchange/kit.schema.json")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
-    }
-
-    private static BigDecimal limit(Json.Obj schema, String... path) {
-        Json.Obj at = schema;
-        for (String name : Arrays.copyOf(path, path.length - 1)) {
-            at = (Json.Obj) at.get(name).orElseThrow();
-        }
-        return at.number(path[path.length - 1]).orElseThrow();
-    }
-
-    /** The schema is read by others and so repeats the numbers that the program holds. */
-    @Test
-    void hasTheLimitsInItsSchema_thatHoldEverywhere() throws IOException {
-        var schema = (Json.Obj) Lookup.getDefault().lookup(JsonCodec.class).parse(schema());
-        assertThat(limit(schema, "$defs", "piece", "properties", "legend", "maxItems"))
-                .isEqualByComparingTo(BigDecimal.valueOf(Legend.MOST_LINES));
-        assertThat(limit(schema, "$defs", "line", "properties", "bags", "maximum"))
-                .isEqualByComparingTo(BigDecimal.valueOf(Amount.MOST_BAGS));
-        assertThat(limit(schema, "$defs", "count", "maximum")).isEqualByComparingTo(BigDecimal.valueOf(Amount.MOST));
-    }
-
-    @Test
-    void publishesASchema_thatIsValidItself() throws IOException {
-        String schema = schema();
-        var meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
-        assertThat(meta.validate(schema, InputFormat.JSON)).isEmpty();
-        assertThat(meta.validate("{\"type\":\"no-such-kind\"}", InputFormat.JSON))
-                .isNotEmpty();
     }
 }

@@ -78,6 +78,20 @@ class DiskFullTest {
                 .build());
     }
 
+    private static void buyOneByOne(Workshop workshop, int drills) {
+        for (int i = 0; i < drills; i++) {
+            buy(workshop, 1).orThrow();
+        }
+    }
+
+    private static void assertHolds(Workshop workshop, int drills) {
+        assertThat(workshop.view()
+                        .balance(LedgerWork.SPOTS.get(0), LedgerWork.DRILLS.get(0))
+                        .count())
+                .isEqualTo(drills);
+        assertThat(workshop.check().problems()).isEmpty();
+    }
+
     private static String code(Result<?> result) {
         return result instanceof Result.Refused<?> refused ? refused.refusal().code() : "ok";
     }
@@ -86,9 +100,7 @@ class DiskFullTest {
     void keepsWhatWasAcknowledgedAndNothingElse() throws IOException {
         int acknowledged = 20;
         try (Workshop workshop = workshops.create(disk.resolve("w")).orThrow()) {
-            for (int i = 0; i < acknowledged; i++) {
-                buy(workshop, 1).orThrow();
-            }
+            buyOneByOne(workshop, acknowledged);
             fill();
             String last = "ok";
             for (int i = 0; i < 2_000 && last.equals("ok"); i++) {
@@ -111,11 +123,7 @@ class DiskFullTest {
             Files.delete(disk.resolve("ballast"));
         }
         try (Workshop workshop = workshops.open(disk.resolve("w")).orThrow()) {
-            assertThat(workshop.view()
-                            .balance(LedgerWork.SPOTS.get(0), LedgerWork.DRILLS.get(0))
-                            .count())
-                    .isEqualTo(acknowledged);
-            assertThat(workshop.check().problems()).isEmpty();
+            assertHolds(workshop, acknowledged);
             buy(workshop, 1).orThrow();
         }
     }
@@ -124,9 +132,7 @@ class DiskFullTest {
     void losesNothing_whenItIsClosedWhileTheDiskIsFull() throws IOException {
         int acknowledged = 300;
         try (Workshop workshop = workshops.create(disk.resolve("w")).orThrow()) {
-            for (int i = 0; i < acknowledged; i++) {
-                buy(workshop, 1).orThrow();
-            }
+            buyOneByOne(workshop, acknowledged);
             fill();
         }
         assertThat(disk.resolve("w").resolve(Journal.FILE))
@@ -134,11 +140,7 @@ class DiskFullTest {
                 .isNotEmptyFile();
         Files.delete(disk.resolve("ballast"));
         try (Workshop workshop = workshops.open(disk.resolve("w")).orThrow()) {
-            assertThat(workshop.view()
-                            .balance(LedgerWork.SPOTS.get(0), LedgerWork.DRILLS.get(0))
-                            .count())
-                    .isEqualTo(acknowledged);
-            assertThat(workshop.check().problems()).isEmpty();
+            assertHolds(workshop, acknowledged);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.glintery.workbench.sheet;
 
 import java.awt.event.ActionEvent;
+import java.util.BitSet;
 import java.util.Map;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
@@ -29,7 +30,7 @@ final class SheetKeys {
                 Map.entry("typed +", s -> zoom(s, ZOOM)),
                 Map.entry("typed -", s -> zoom(s, 1 / ZOOM)),
                 Map.entry("HOME", ChartSheet::fit),
-                Map.entry("ESCAPE", s -> s.select(new java.util.BitSet(), false)));
+                Map.entry("ESCAPE", s -> s.select(new BitSet(), false)));
         keys.forEach((key, action) -> {
             sheet.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(key), key);
             sheet.getActionMap().put(key, new AbstractAction() {

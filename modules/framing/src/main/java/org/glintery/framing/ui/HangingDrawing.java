@@ -11,10 +11,9 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import org.glintery.api.framing.FramePlan.Decision;
+import org.glintery.workbench.parts.DrawnComponent;
 import org.glintery.workbench.parts.PictureShelf;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Tone;
@@ -22,7 +21,7 @@ import org.glintery.workbench.spi.Desk;
 import org.openide.util.NbBundle.Messages;
 
 /** A piece as it will hang, drawn to scale with its rails and their lengths. Event thread. */
-final class HangingDrawing extends JComponent {
+final class HangingDrawing extends DrawnComponent {
 
     private static final long serialVersionUID = 1L;
     private static final int MARGIN_PX = 44;
@@ -36,6 +35,7 @@ final class HangingDrawing extends JComponent {
     private double wallHeightMm;
 
     HangingDrawing(Desk desk) {
+        super(AccessibleRole.ICON);
         this.desk = desk;
         setPreferredSize(new Dimension(Space.px(WIDTH_PX), Space.px(HEIGHT_PX)));
         setMinimumSize(new Dimension(Space.px(WIDTH_PX / 2), Space.px(HEIGHT_PX / 2)));
@@ -189,20 +189,5 @@ final class HangingDrawing extends JComponent {
     private static Rectangle2D inset(Rectangle2D of, double share) {
         double by = Math.min(of.getWidth(), of.getHeight()) * share;
         return new Rectangle2D.Double(of.getX() + by, of.getY() + by, of.getWidth() - 2 * by, of.getHeight() - 2 * by);
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.ICON;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

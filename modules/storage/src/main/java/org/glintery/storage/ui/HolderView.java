@@ -13,18 +13,17 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.Set;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import javax.swing.TransferHandler;
 import org.glintery.api.ledger.Spot;
+import org.glintery.workbench.parts.DrawnComponent;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Tone;
 
 /** A holder drawn as it is, pocket by pocket. Arrow keys walk, drags move. Event thread. */
-final class HolderView extends JComponent implements SpotPlace {
+final class HolderView extends DrawnComponent implements SpotPlace {
 
     private static final long serialVersionUID = 1L;
     private static final int CELL_WIDTH_PX = 54;
@@ -37,6 +36,7 @@ final class HolderView extends JComponent implements SpotPlace {
     private int cursor;
 
     HolderView(CabinetSheet.HolderDrawing holder, SpotTransfer transfer) {
+        super(AccessibleRole.PANEL);
         setFocusable(true);
         setToolTipText("");
         show(holder);
@@ -126,21 +126,6 @@ final class HolderView extends JComponent implements SpotPlace {
             g.drawRect(box.x + 1, box.y + 1, box.width - 2, box.height - 2);
         }
         g.dispose();
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.PANEL;
-                }
-            };
-        }
-        return accessibleContext;
     }
 
     private PocketPainter.Mark mark(CabinetSheet.PocketDrawing pocket) {

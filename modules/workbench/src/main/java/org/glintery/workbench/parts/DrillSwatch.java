@@ -5,20 +5,19 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.Icon;
-import javax.swing.JComponent;
 import org.glintery.api.Stable;
 
 /** A drill drawn with its facets, as a component or as an icon in lists and tables. Event thread. */
 @Stable
-public final class DrillSwatch extends JComponent {
+public final class DrillSwatch extends DrawnComponent {
     private static final long serialVersionUID = 1L;
     private final int sizePx;
     private transient DrillLook look;
 
     public DrillSwatch(DrillLook look, int sizePx) {
+        super(AccessibleRole.ICON);
         this.sizePx = sizePx;
         setLook(look);
     }
@@ -58,20 +57,5 @@ public final class DrillSwatch extends JComponent {
     @Override
     protected void paintComponent(Graphics g) {
         DrillPainter.paint((Graphics2D) g, look, new Rectangle2D.Double(0, 0, getWidth(), getHeight()));
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.ICON;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

@@ -8,15 +8,13 @@ import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import org.glintery.api.Stable;
 import org.openide.util.NbBundle.Messages;
 
 /** How far a piece is: the laid share hatched as on an inked drawing. Event thread. */
 @Stable
-public final class InkedBar extends JComponent {
+public final class InkedBar extends DrawnComponent {
     private static final long serialVersionUID = 1L;
     private static final int HEIGHT_PX = 16;
     private static final int WIDTH_PX = 180;
@@ -24,6 +22,12 @@ public final class InkedBar extends JComponent {
     private transient Optional<Double> share = Optional.empty();
     private boolean estimated;
 
+    /** A bar that can't tell yet. */
+    public InkedBar() {
+        super(AccessibleRole.PROGRESS_BAR);
+    }
+
+    /** @param newShare 0 to 1; empty when it can't be told @param newEstimated whether it was worked out */
     @Messages({
         "# {0} - per cent",
         "InkedBar.laid={0} % laid",
@@ -31,7 +35,6 @@ public final class InkedBar extends JComponent {
         "InkedBar.estimated=about {0} % laid",
         "InkedBar.unknown=how much is laid is not known"
     })
-    /** @param newShare 0 to 1; empty when it can't be told @param newEstimated whether it was worked out */
     public void setShare(Optional<Double> newShare, boolean newEstimated) {
         share = newShare.map(s -> Math.max(0, Math.min(1, s)));
         estimated = newEstimated;
@@ -87,20 +90,5 @@ public final class InkedBar extends JComponent {
             g.draw(new Line2D.Double(x, area.getMaxY(), x + area.getHeight(), area.getMinY()));
         }
         g.setClip(old);
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.PROGRESS_BAR;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

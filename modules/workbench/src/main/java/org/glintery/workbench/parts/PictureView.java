@@ -6,10 +6,8 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.Icon;
-import javax.swing.JComponent;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.Picture;
 import org.glintery.workbench.spi.Desk;
@@ -17,7 +15,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** A picture of the workshop, scaled into the room there is; a drawn sheet while there is none. Event thread. */
 @Stable
-public final class PictureView extends JComponent {
+public final class PictureView extends DrawnComponent {
     private static final long serialVersionUID = 1L;
     private static final int PLACEHOLDER_PX = 32;
     private static final double ENLARGED_AT_MOST = 1.15;
@@ -29,6 +27,7 @@ public final class PictureView extends JComponent {
 
     /** @param widthPx and {@code heightPx} the preferred size at the usual text size */
     public PictureView(Desk desk, int widthPx, int heightPx) {
+        super(AccessibleRole.ICON);
         this.desk = desk;
         size = new Dimension(Space.px(widthPx), Space.px(heightPx));
         setPicture(Optional.empty());
@@ -108,20 +107,5 @@ public final class PictureView extends JComponent {
         g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
         Icon icon = Pictogram.PICTURE.at(Math.min(PLACEHOLDER_PX, Math.max(8, getHeight() / 2)), Tone.FAINT);
         icon.paintIcon(this, g, (getWidth() - icon.getIconWidth()) / 2, (getHeight() - icon.getIconHeight()) / 2);
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.ICON;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

@@ -11,10 +11,8 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Path2D;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 import org.glintery.api.Stable;
 import org.openide.util.NbBundle.Messages;
@@ -24,7 +22,7 @@ import org.openide.util.NbBundle.Messages;
  * the last filled facet takes the score away. Event thread.
  */
 @Stable
-public final class ScoreFacets extends JComponent {
+public final class ScoreFacets extends DrawnComponent {
     private static final long serialVersionUID = 1L;
     private static final int MOST = 5;
     private static final int FACET_PX = 20;
@@ -47,6 +45,7 @@ public final class ScoreFacets extends JComponent {
     }
 
     private ScoreFacets(boolean editable) {
+        super(editable ? AccessibleRole.SLIDER : AccessibleRole.LABEL);
         this.editable = editable;
         setFocusable(editable);
         if (editable) {
@@ -173,20 +172,5 @@ public final class ScoreFacets extends JComponent {
         path.lineTo(x - r, y);
         path.closePath();
         return path;
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return editable ? AccessibleRole.SLIDER : AccessibleRole.LABEL;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

@@ -13,11 +13,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import org.glintery.api.Preview;
+import org.glintery.workbench.parts.DrawnComponent;
 import org.glintery.workbench.parts.Tone;
 import org.openide.util.NbBundle.Messages;
 
@@ -35,7 +34,7 @@ import org.openide.util.NbBundle.Messages;
     "ChartSheet.cell=Column {0}, row {1}: {2}",
     "ChartSheet.bare=no drill"
 })
-public final class ChartSheet extends JComponent {
+public final class ChartSheet extends DrawnComponent {
     private static final long serialVersionUID = 1L;
     private static final int RULED_EVERY = 10;
     private static final double RULED_FROM_PX = 5;
@@ -58,6 +57,7 @@ public final class ChartSheet extends JComponent {
 
     /** @param background where drills are drawn beforehand */
     public ChartSheet(Executor background, SheetListener listener) {
+        super(AccessibleRole.CANVAS);
         this.background = background;
         this.listener = listener;
         SheetGestures gestures = new SheetGestures(this);
@@ -211,21 +211,6 @@ public final class ChartSheet extends JComponent {
             case PATCH -> select(CellSets.patch(cells(), index), added);
             default -> select(cell, added);
         }
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.CANVAS;
-                }
-            };
-        }
-        return accessibleContext;
     }
 
     @Override

@@ -7,15 +7,15 @@ import org.openide.util.lookup.ServiceProvider;
 
 /** Brings the bench to every workshop. */
 @ServiceProvider(service = ServiceFactory.class)
-public final class ActiveWorkFactory implements ServiceFactory {
+public final class ActiveWorkFactory implements ServiceFactory<ActiveWork> {
 
     @Override
-    public Class<?> service() {
+    public Class<ActiveWork> service() {
         return ActiveWork.class;
     }
 
     @Override
-    public Object create(Workshop workshop) {
+    public ActiveWork create(Workshop workshop) {
         return new ComputedActiveWork(workshop);
     }
 }

@@ -11,6 +11,7 @@ import org.glintery.api.activework.Progress;
 import org.glintery.api.activework.Sitting;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.glintery.planning.CompletionForecast;
@@ -22,7 +23,14 @@ final class PieceForecast {
     /** The same workshop on the same day always gives the same answer. */
     private static final long SEED = 1;
 
-    private record Asked(UUID piece, LocalDate today) {}
+    private record Asked(UUID piece, LocalDate today) implements Derived<Forecast> {
+        @Override
+        public Forecast from(View view) {
+            return view.find(Piece.TYPE, piece)
+                    .map(stored -> new PieceForecast(view, stored, today).forecast())
+                    .orElseGet(ForecastWords::gone);
+        }
+    }
 
     private final LocalDate today;
     private final Piece piece;
@@ -40,11 +48,7 @@ final class PieceForecast {
     }
 
     static Forecast of(View view, UUID piece, LocalDate today) {
-        return view.derived(
-                new Asked(piece, today),
-                v -> v.find(Piece.TYPE, piece)
-                        .map(stored -> new PieceForecast(v, stored, today).forecast())
-                        .orElseGet(ForecastWords::gone));
+        return view.derived(new Asked(piece, today));
     }
 
     private Forecast forecast() {

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.glintery.api.activework.Sitting;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
 /** The sittings of each piece, oldest first. Any thread. */
 final class PieceSittings {
+    private static final Derived<Map<UUID, List<Stored<Sitting>>>> BY_PIECE = PieceSittings::byPiece;
 
     private static final Comparator<Stored<Sitting>> OLDEST_FIRST = Comparator.comparing(
                     (Stored<Sitting> sitting) -> sitting.value().day())
@@ -22,7 +24,7 @@ final class PieceSittings {
     private PieceSittings() {}
 
     static List<Stored<Sitting>> of(View view, UUID piece) {
-        return view.derived(PieceSittings.class, PieceSittings::byPiece).getOrDefault(piece, List.of());
+        return view.derived(BY_PIECE).getOrDefault(piece, List.of());
     }
 
     private static Map<UUID, List<Stored<Sitting>>> byPiece(View view) {

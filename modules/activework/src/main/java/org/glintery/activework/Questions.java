@@ -8,12 +8,14 @@ import org.glintery.api.Result;
 import org.glintery.api.activework.Question;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.openide.util.NbBundle.Messages;
 
 /** Doubts about pieces, and what came of them. Any thread. */
 final class Questions {
+    private static final Derived<List<Stored<Question>>> OPEN = Questions::open;
 
     private static final Comparator<Stored<Question>> OLDEST_FIRST =
             Comparator.comparing(question -> question.value().askedOn());
@@ -73,7 +75,7 @@ final class Questions {
     }
 
     List<Stored<Question>> open() {
-        return view.derived(Questions.class, Questions::open);
+        return view.derived(OPEN);
     }
 
     private static List<Stored<Question>> open(View view) {

@@ -18,7 +18,7 @@ import org.glintery.api.workshop.Stored;
 public record SittingBooking(int putAs, List<Step> steps, List<Released> released) {
 
     static final DocumentType<SittingBooking> TYPE =
-            DocumentType.of("activework", "sitting-booking", 1, SittingBooking.class);
+            DocumentType.of("activework", "sitting-booking", SittingBooking.class);
 
     public SittingBooking {
         steps = List.copyOf(steps);

@@ -7,26 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.glintery.api.activework.Question;
-import org.glintery.api.activework.RunningSitting;
-import org.glintery.api.activework.Sitting;
-import org.glintery.api.finishes.Finish;
-import org.glintery.api.framing.FramePlan;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.ledger.LedgerEntry;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.ledger.Spot;
-import org.glintery.api.stash.ColourCard;
-import org.glintery.api.stash.Kit;
-import org.glintery.api.stash.Legend;
-import org.glintery.api.stash.Piece;
-import org.glintery.api.stash.Source;
-import org.glintery.api.storage.Bag;
-import org.glintery.api.storage.Holder;
-import org.glintery.api.storage.KeepingPlace;
-import org.glintery.api.storage.KitUp;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
@@ -38,29 +24,11 @@ import org.glintery.api.workshop.RawDocument;
 import org.glintery.api.workshop.Reservation;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Workshop;
+import org.glintery.testkit.DocumentTypes;
+import org.glintery.testkit.FilledRecords;
 
 /** A workshop with a document of every kind in the API, every component filled, movements of every kind and pictures. */
 public final class WholeWorkshop {
-    /** Every kind of document that the API declares. */
-    public static final List<DocumentType<?>> TYPES = List.of(
-            Kit.TYPE,
-            Piece.TYPE,
-            Legend.TYPE,
-            ColourCard.TYPE,
-            Source.TYPE,
-            Sitting.TYPE,
-            RunningSitting.TYPE,
-            Question.TYPE,
-            Finish.TYPE,
-            Holder.TYPE,
-            Bag.TYPE,
-            KeepingPlace.TYPE,
-            KitUp.TYPE,
-            FramePlan.TYPE,
-            Reservation.TYPE,
-            FoundDrills.TYPE,
-            Settings.TYPE);
-
     static final Drill TAR = Drill.of(Shape.ROUND, 280, "own", "=T1");
     static final Spot BAG = new Spot.InBag(new UUID(5, 1));
 
@@ -73,11 +41,8 @@ public final class WholeWorkshop {
                 new Reservation(TAR, 80, "=piece", new UUID(6, 6), Optional.of(LocalDate.of(2093, 1, 2)));
         ChangeSet.Builder change = ChangeSet.named("Fill").blob(picture).blob(other);
         movements(change);
-        var records = new FilledRecords()
-                .with(Settings.class, "currency", "NOK")
-                .with(Source.class, "drillsPerBag", 250)
-                .with(Picture.class, "hash", picture.hash());
-        for (DocumentType<?> type : TYPES) {
+        var records = new FilledRecords().with(Picture.class, "hash", picture.hash());
+        for (DocumentType<?> type : DocumentTypes.ofTheApi()) {
             for (int i = 0; i < 3; i++) {
                 put(change, type, new UUID(50, i), type == Reservation.TYPE ? setAside : records.of(type.record()));
                 if (type == Reservation.TYPE || type == Settings.TYPE) {

@@ -8,11 +8,13 @@ import org.glintery.api.finishes.Finish;
 import org.glintery.api.finishes.Finishes;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
 /** The finishes, computed from views. Holds nothing; any thread. */
 public final class ComputedFinishes implements Finishes {
+    private static final Derived<List<Stored<Finish>>> LATEST_FIRST = FinishOrder::latestFirst;
 
     @Override
     public Result<ChangeSet> write(View view, UUID piece, Finish finish, List<Blob> pictures) {
@@ -22,7 +24,7 @@ public final class ComputedFinishes implements Finishes {
 
     @Override
     public List<Stored<Finish>> all(View view) {
-        return view.derived(FinishOrder.class, FinishOrder::latestFirst);
+        return view.derived(LATEST_FIRST);
     }
 
     @Override

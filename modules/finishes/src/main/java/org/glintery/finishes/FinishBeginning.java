@@ -56,20 +56,11 @@ final class FinishBeginning {
 
     /** What was written before stays, save for the day, which is known now. */
     private Finish told(Finish finish, Set<Field> later) {
-        Finish told = new Finish(
-                finish.title(),
+        Finish told = finish.withCompletion(
                 finish.startedOn().or(this::firstSitting),
                 Optional.of(completion.on()),
                 completion.score().or(finish::score),
-                finish.making(),
-                finish.altered(),
-                finish.tools(),
-                finish.where(),
-                finish.sealing(),
-                finish.photos(),
-                finish.sketches(),
-                comments(finish.comments(), completion.comments()),
-                later);
+                comments(finish.comments(), completion.comments()));
         return FinishFields.leaving(told, later);
     }
 

@@ -37,19 +37,6 @@ public final class FinishFields {
         Set<Field> left = EnumSet.noneOf(Field.class);
         left.addAll(later);
         left.retainAll(empty(finish));
-        return new Finish(
-                finish.title(),
-                finish.startedOn(),
-                finish.finishedOn(),
-                finish.score(),
-                finish.making(),
-                finish.altered(),
-                finish.tools(),
-                finish.where(),
-                finish.sealing(),
-                finish.photos(),
-                finish.sketches(),
-                finish.comments(),
-                left);
+        return finish.withLater(left);
     }
 }

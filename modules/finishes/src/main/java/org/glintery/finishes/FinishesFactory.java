@@ -7,15 +7,15 @@ import org.openide.util.lookup.ServiceProvider;
 
 /** Brings the finishes to every workshop. */
 @ServiceProvider(service = ServiceFactory.class)
-public final class FinishesFactory implements ServiceFactory {
+public final class FinishesFactory implements ServiceFactory<Finishes> {
 
     @Override
-    public Class<?> service() {
+    public Class<Finishes> service() {
         return Finishes.class;
     }
 
     @Override
-    public Object create(Workshop workshop) {
+    public Finishes create(Workshop workshop) {
         return new ComputedFinishes();
     }
 }

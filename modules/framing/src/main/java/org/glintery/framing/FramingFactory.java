@@ -7,15 +7,15 @@ import org.openide.util.lookup.ServiceProvider;
 
 /** Brings framing to every workshop. */
 @ServiceProvider(service = ServiceFactory.class)
-public final class FramingFactory implements ServiceFactory {
+public final class FramingFactory implements ServiceFactory<Framing> {
 
     @Override
-    public Class<?> service() {
+    public Class<Framing> service() {
         return Framing.class;
     }
 
     @Override
-    public Object create(Workshop workshop) {
+    public Framing create(Workshop workshop) {
         return new ComputedFraming();
     }
 }

@@ -120,7 +120,7 @@ final class JsonImport {
                 }
                 case "documents" -> each(parser, item -> documents.add(document(item)));
                 case "ledger" -> each(parser, item -> actions.add(action(item)));
-                case "blobs" -> each(parser, item -> lay(blob(item)));
+                case "blobs" -> each(parser, item -> lay(text(item, "hash"), blob(item)));
                 default -> parser.skipChildren();
             }
         }
@@ -160,8 +160,10 @@ final class JsonImport {
     }
 
     /** Pictures go into the folder one by one: together they may be larger than the memory. */
-    private void lay(Blob blob) {
-        refusal = refusal == null ? ChangeMaking.check(blob).orElse(null) : refusal;
+    private void lay(String told, Blob blob) {
+        if (refusal == null) {
+            refusal = blob.hash().equals(told) ? ChangeMaking.check(blob).orElse(null) : Refusals.wrongHash();
+        }
         if (refusal == null && !blobs.containsKey(blob.hash())) {
             blobs.put(blob.hash(), new KeptBlob(blob.hash(), blob.mediaType(), blob.bytes().length));
             workshop.lay(blob);
@@ -170,7 +172,7 @@ final class JsonImport {
 
     private static Blob blob(Json.Obj item) {
         byte[] bytes = Base64.getDecoder().decode(text(item, "bytes"));
-        return new Blob(text(item, "hash"), text(item, "mediaType"), bytes);
+        return Blob.of(text(item, "mediaType"), bytes);
     }
 
     private static String text(Json.Obj item, String field) {

@@ -10,11 +10,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.DocumentType;
 import org.glintery.api.workshop.RawDocument;
@@ -143,7 +143,7 @@ final class RecordsView implements View {
     }
 
     @Override
-    public <T> T derived(Object key, Function<View, T> function) {
-        return derived.get(key, () -> function.apply(this));
+    public <T> T derived(Derived<T> what) {
+        return derived.get(what, () -> what.from(this));
     }
 }

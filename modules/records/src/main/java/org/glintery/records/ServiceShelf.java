@@ -1,8 +1,12 @@
 package org.glintery.records;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.glintery.api.GlinteryException;
 import org.glintery.api.OffTheEventThread;
 import org.glintery.api.workshop.ServiceFactory;
 import org.glintery.api.workshop.Workshop;
@@ -18,16 +22,21 @@ final class ServiceShelf {
     }
 
     <S> Optional<S> find(Class<S> service) {
-        for (ServiceFactory factory : Lookup.getDefault().lookupAll(ServiceFactory.class)) {
+        List<ServiceFactory<?>> factories = new ArrayList<>();
+        for (ServiceFactory<?> factory : Lookup.getDefault().lookupAll(ServiceFactory.class)) {
             if (factory.service() == service) {
-                return Optional.of(service.cast(made(factory)));
+                factories.add(factory);
             }
         }
-        return Optional.empty();
+        if (factories.size() > 1) {
+            throw new GlinteryException(service.getName() + " is brought by more than one factory: "
+                    + factories.stream().map(one -> one.getClass().getName()).collect(Collectors.joining(", ")));
+        }
+        return factories.stream().findFirst().map(factory -> service.cast(made(factory)));
     }
 
     /** A service is made off the event thread, even when that is who asks first. */
-    private Object made(ServiceFactory factory) {
+    private Object made(ServiceFactory<?> factory) {
         Supplier<Object> make = () -> made.get(factory, () -> factory.create(workshop));
         return !OffTheEventThread.isElsewhere()
                 ? CompletableFuture.supplyAsync(make).join()

@@ -7,32 +7,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Stream;
-import org.glintery.api.activework.Question;
-import org.glintery.api.activework.RunningSitting;
-import org.glintery.api.activework.Sitting;
-import org.glintery.api.finishes.Finish;
-import org.glintery.api.framing.FramePlan;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.ledger.LedgerEntry;
 import org.glintery.api.ledger.Spot;
-import org.glintery.api.stash.ColourCard;
-import org.glintery.api.stash.Kit;
-import org.glintery.api.stash.Legend;
-import org.glintery.api.stash.Piece;
-import org.glintery.api.stash.Source;
-import org.glintery.api.storage.Bag;
-import org.glintery.api.storage.Holder;
-import org.glintery.api.storage.KeepingPlace;
-import org.glintery.api.storage.KitUp;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.DocumentType;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.Reservation;
-import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Workshop;
+import org.glintery.testkit.DocumentTypes;
 import org.glintery.testkit.FilledRecords;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -50,30 +35,16 @@ class EveryFieldTest {
     private final JacksonCodec codec = new JacksonCodec();
     private final FilledRecords filled = new FilledRecords();
 
-    static Stream<DocumentType<?>> types() {
-        return Stream.of(
-                Kit.TYPE,
-                Piece.TYPE,
-                Legend.TYPE,
-                ColourCard.TYPE,
-                Source.TYPE,
-                FramePlan.TYPE,
-                Finish.TYPE,
-                Settings.TYPE,
-                Sitting.TYPE,
-                RunningSitting.TYPE,
-                Question.TYPE,
-                Reservation.TYPE,
-                KitUp.TYPE,
-                Bag.TYPE,
-                Holder.TYPE,
-                KeepingPlace.TYPE);
+    static List<DocumentType<?>> types() {
+        List<DocumentType<?>> types = DocumentTypes.ofTheApi();
+        assertThat(types).hasSizeGreaterThanOrEqualTo(17);
+        return types;
     }
 
     @ParameterizedTest
     @MethodSource("types")
     <T extends Record> void readsBackWhatWasWritten(DocumentType<T> type) {
-        T value = filled.fill(type.record());
+        T value = filled.of(type.record());
         String text = codec.pretty(codec.toJson(value));
         assertThat(codec.fromJson(codec.parse(text), type.record())).as(text).isEqualTo(value);
         assertThat(codec.parse(codec.compact(codec.parse(text)))).isEqualTo(codec.parse(text));
@@ -82,13 +53,13 @@ class EveryFieldTest {
     @ParameterizedTest
     @MethodSource("types")
     <T extends Record> void carriesADocumentThroughDiskAndExport(DocumentType<T> type) {
-        T value = filled.fill(type.record());
+        T value = filled.of(type.record());
         Path export = temp.resolve("export.json");
         try (Workshop first = workshops.create(temp.resolve("first")).orThrow()) {
             var change = ChangeSet.named("put").create(type, ID, value);
             if (value instanceof Reservation reservation) {
                 change.post(LedgerAction.Movement.of(
-                        ID, reservation.drill(), Spot.SUPPLIER, new Spot.InBag(ID), Amount.counted(500), "bought"));
+                        ID, reservation.drill(), Spot.SUPPLIER, new Spot.InBag(ID), Amount.counted(5_000), "bought"));
             }
             first.apply(change.build()).orThrow();
         }
@@ -104,7 +75,8 @@ class EveryFieldTest {
 
     @Test
     void carriesEveryKindOfActionThroughDiskAndExport() {
-        var movement = filled.with("Movement.from", Spot.SUPPLIER).fill(LedgerAction.Movement.class);
+        var movement =
+                filled.with(LedgerAction.Movement.class, "from", Spot.SUPPLIER).of(LedgerAction.Movement.class);
         var stocktake = new LedgerAction.Stocktake(
                 new UUID(5, 6),
                 movement.drill(),
@@ -134,7 +106,7 @@ class EveryFieldTest {
     @Test
     void keepsARepeatedTakingBackExact_inAnExport_whenACountLiesBetween() {
         var bag = new Spot.InBag(ID);
-        var drill = filled.fill(org.glintery.api.ledger.Drill.class);
+        var drill = filled.of(org.glintery.api.ledger.Drill.class);
         var bought =
                 LedgerAction.Movement.of(new UUID(6, 1), drill, Spot.SUPPLIER, bag, Amount.rough(100, 10), "bought");
         var counted = new LedgerAction.Stocktake(

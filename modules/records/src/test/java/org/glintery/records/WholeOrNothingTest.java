@@ -41,7 +41,7 @@ class WholeOrNothingTest {
 
     record LongerNote(String title, Inner inner) {}
 
-    private static final DocumentType<Note> NOTE = DocumentType.of("test", "note", 1, Note.class);
+    private static final DocumentType<Note> NOTE = DocumentType.of("test", "note", Note.class);
     private static final UnaryOperator<Json.Obj> RENAMED =
             body -> body.with("title", body.get("text").orElseThrow()).without("text");
     private static final DocumentType<LongerNote> NOTE_2 =

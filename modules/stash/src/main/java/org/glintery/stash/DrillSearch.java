@@ -12,11 +12,13 @@ import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.ColourCard;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.Stash.KnownDrill;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
 /** Finds drills by card, code or name. Made once a view; immutable. */
 final class DrillSearch {
+    private static final Derived<DrillSearch> OF_ALL = DrillSearch::new;
 
     private final View view;
     private final List<Searchable> all;
@@ -35,7 +37,7 @@ final class DrillSearch {
     }
 
     static DrillSearch of(View view) {
-        return view.derived(DrillSearch.class, DrillSearch::new);
+        return view.derived(OF_ALL);
     }
 
     /** Every word of the text must be in the card, the code or the name. */

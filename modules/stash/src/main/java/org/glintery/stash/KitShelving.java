@@ -62,7 +62,7 @@ final class KitShelving {
             }
             warnings.addAll(warnings(piece));
             learning.used(piece.legend().stream().map(LegendLine::drill).toList());
-            Piece value = kit.map(k -> ofKit(piece.piece(), k.id())).orElse(piece.piece());
+            Piece value = kit.map(k -> piece.piece().withKit(k.id())).orElse(piece.piece());
             change.create(Piece.TYPE, piece.id(), value);
             if (!piece.legend().isEmpty()) {
                 change.create(Legend.TYPE, piece.id(), new Legend(piece.legend()));
@@ -95,21 +95,5 @@ final class KitShelving {
                     + " too. Give one of them a title of its own to tell them apart.");
         }
         return warnings;
-    }
-
-    private static Piece ofKit(Piece piece, UUID kit) {
-        return new Piece(
-                piece.title(),
-                Optional.of(kit),
-                piece.madeAgainFrom(),
-                piece.standing(),
-                piece.standingSince(),
-                piece.coverage(),
-                piece.drillShape(),
-                piece.canvas(),
-                piece.sections(),
-                piece.pictures(),
-                piece.keptAt(),
-                piece.story());
     }
 }

@@ -113,8 +113,7 @@ final class PieceEdits {
                         .filter(stored -> stored.value().name().equals(oldTitle.strip()));
         bag.ifPresent(stored -> {
             Bag old = stored.value();
-            change.replace(
-                    Bag.TYPE, stored, new Bag(names.free(newTitle), old.keptAt(), old.ofPiece(), old.repairFor()));
+            change.replace(Bag.TYPE, stored, old.withName(names.free(newTitle)));
         });
     }
 

@@ -8,12 +8,14 @@ import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.Reservation;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
 /** The drills that are set aside for one piece. Any thread. */
 public final class PieceReservations {
+    private static final Derived<Map<UUID, List<Stored<Reservation>>>> BY_PIECE = PieceReservations::byPiece;
 
     private final View view;
     private final UUID piece;
@@ -55,7 +57,7 @@ public final class PieceReservations {
     }
 
     private List<Stored<Reservation>> all() {
-        return view.derived(PieceReservations.class, PieceReservations::byPiece).getOrDefault(piece, List.of());
+        return view.derived(BY_PIECE).getOrDefault(piece, List.of());
     }
 
     private static Map<UUID, List<Stored<Reservation>>> byPiece(View view) {

@@ -7,15 +7,15 @@ import org.openide.util.lookup.ServiceProvider;
 
 /** Brings the stash to every workshop. */
 @ServiceProvider(service = ServiceFactory.class)
-public final class StashFactory implements ServiceFactory {
+public final class StashFactory implements ServiceFactory<Stash> {
 
     @Override
-    public Class<?> service() {
+    public Class<Stash> service() {
         return Stash.class;
     }
 
     @Override
-    public Object create(Workshop workshop) {
+    public Stash create(Workshop workshop) {
         return new ComputedStash();
     }
 }

@@ -20,8 +20,7 @@ import org.glintery.api.workshop.View;
  */
 public record SuppliesBooked(int drillsPerBag, List<Supply> supplies) {
 
-    static final DocumentType<SuppliesBooked> TYPE =
-            DocumentType.of("stash", "supplies-booked", 1, SuppliesBooked.class);
+    static final DocumentType<SuppliesBooked> TYPE = DocumentType.of("stash", "supplies-booked", SuppliesBooked.class);
 
     public SuppliesBooked {
         supplies = List.copyOf(supplies);

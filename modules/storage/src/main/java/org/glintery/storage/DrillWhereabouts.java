@@ -15,11 +15,13 @@ import org.glintery.api.stash.ColourCard;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.SpotNames;
 import org.glintery.api.storage.Storage.Whereabouts;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
 /** Finds the bags and pockets that hold a drill, by its code, its name or the symbol it stands for. Any thread. */
 final class DrillWhereabouts {
+    private static final Derived<Map<Drill, String>> SEARCHABLE = DrillWhereabouts::searchable;
 
     private final View view;
 
@@ -59,7 +61,7 @@ final class DrillWhereabouts {
 
     /** Every drill in the house with the words it is found by. */
     private Map<Drill, String> drills() {
-        return view.derived(DrillWhereabouts.class, DrillWhereabouts::searchable);
+        return view.derived(SEARCHABLE);
     }
 
     private static Map<Drill, String> searchable(View view) {

@@ -7,15 +7,15 @@ import org.openide.util.lookup.ServiceProvider;
 
 /** Brings storage to every workshop. */
 @ServiceProvider(service = ServiceFactory.class)
-public final class StorageFactory implements ServiceFactory {
+public final class StorageFactory implements ServiceFactory<Storage> {
 
     @Override
-    public Class<?> service() {
+    public Class<Storage> service() {
         return Storage.class;
     }
 
     @Override
-    public Object create(Workshop workshop) {
+    public Storage create(Workshop workshop) {
         return new ComputedStorage();
     }
 }

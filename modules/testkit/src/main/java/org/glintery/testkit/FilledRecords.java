@@ -9,8 +9,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.YearMonth;
 import java.time.ZoneId;
-import java.util.Arrays;
+import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,93 +19,146 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.time.About;
+import org.glintery.api.workshop.Picture;
+import org.glintery.api.workshop.Settings;
 
 /**
- * Makes records whose every component, however deep, holds a value that is not its default: no null, zero, false, empty
- * text, empty list or first constant. Values of one's own take the place of what would not pass a record's checks.
+ * Makes records in which every component, however deep, holds a value of its own that is not its default: no empty optional
+ * or collection, no zero, no empty text, no first constant, and no number, text, id or time twice, so that components that
+ * were swapped are noticed. What it can't fill fails the test, so that a new component can't be forgotten. Not safe for use
+ * by several threads.
  */
 public final class FilledRecords {
-    private static final Map<Class<?>, Object> PLAIN = Map.ofEntries(
-            Map.entry(String.class, "Wörd \"3\" 🙂"),
-            Map.entry(int.class, 3),
-            Map.entry(Integer.class, 3),
-            Map.entry(long.class, 4L),
-            Map.entry(Long.class, 4L),
-            Map.entry(double.class, 2.75),
-            Map.entry(Double.class, 2.75),
-            Map.entry(boolean.class, true),
-            Map.entry(Boolean.class, true),
-            Map.entry(UUID.class, new UUID(0x0123456789abcdefL, 0x8edcba9876543210L)),
-            Map.entry(BigDecimal.class, new BigDecimal("12.50")),
-            Map.entry(LocalDate.class, LocalDate.of(2024, 2, 29)),
-            Map.entry(LocalTime.class, LocalTime.of(21, 7)),
-            Map.entry(LocalDateTime.class, LocalDateTime.of(2024, 2, 29, 21, 7)),
-            Map.entry(ZoneId.class, ZoneId.of("Europe/Oslo")),
-            Map.entry(Instant.class, Instant.parse("2024-02-29T21:07:08.123456789Z")),
-            Map.entry(Spot.class, new Spot.InPocket(new UUID(1, 2), new UUID(3, 4))),
-            Map.entry(About.class, About.on(LocalDate.of(2023, 10, 4))),
-            Map.entry(Amount.class, Amount.rough(41, 7)));
-
-    private final Map<String, Object> own = new LinkedHashMap<>();
+    private final Map<String, Object> given = new LinkedHashMap<>();
+    private int count;
 
     public FilledRecords() {
-        with("Settings.currency", "NZD");
-        with("CardEntry.hex", Optional.of("#12ab34"));
-        with("LegendLine.hex", Optional.of("#12ab34"));
+        with(Settings.class, "currency", "NZD");
     }
 
-    /** The value of one component, named by its record's simple name and its own, such as {@code Kit.title}. */
-    public FilledRecords with(String component, Object value) {
-        own.put(component, value);
+    /** Components that must hold something particular, by record and name. */
+    public FilledRecords with(Class<?> type, String component, Object value) {
+        given.put(type.getSimpleName() + "." + component, value);
         return this;
     }
 
-    /** @throws IllegalStateException when a record's checks refuse the values, or a type is not known here */
-    public <T extends Record> T fill(Class<T> type) {
-        RecordComponent[] components = type.getRecordComponents();
-        Object[] values = new Object[components.length];
-        for (int i = 0; i < components.length; i++) {
-            String name = type.getSimpleName() + "." + components[i].getName();
-            values[i] = own.containsKey(name) ? own.get(name) : value(components[i].getGenericType(), name);
-        }
+    public <T extends Record> T of(Class<T> type) {
         try {
-            Class<?>[] types =
-                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            RecordComponent[] components = type.getRecordComponents();
+            Class<?>[] types = new Class<?>[components.length];
+            Object[] values = new Object[components.length];
+            for (int i = 0; i < components.length; i++) {
+                types[i] = components[i].getType();
+                String name = type.getSimpleName() + "." + components[i].getName();
+                values[i] = given.containsKey(name) ? given.get(name) : value(components[i].getGenericType(), name);
+                if (isDefault(values[i])) {
+                    throw new AssertionError(name + " could not be filled");
+                }
+            }
             Constructor<T> constructor = type.getDeclaredConstructor(types);
             constructor.setAccessible(true);
             return constructor.newInstance(values);
         } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("can't fill " + type.getSimpleName() + ": " + e.getCause(), e);
+            throw new AssertionError(type + " could not be made", e);
         }
+    }
+
+    private static boolean isDefault(Object value) {
+        return value == null
+                || value.equals("")
+                || value.equals(false)
+                || value instanceof Number number && number.doubleValue() == 0
+                || value instanceof Optional<?> optional && optional.isEmpty()
+                || value instanceof java.util.Collection<?> collection && collection.isEmpty()
+                || value instanceof Map<?, ?> map && map.isEmpty()
+                || value instanceof Enum<?> constant && constant.ordinal() == 0;
     }
 
     private Object value(Type type, String name) {
-        if (type instanceof ParameterizedType made) {
-            Object first = value(made.getActualTypeArguments()[0], name);
-            if (made.getRawType() == Optional.class) {
-                return Optional.of(first);
+        if (type instanceof ParameterizedType parameterized) {
+            Type first = parameterized.getActualTypeArguments()[0];
+            Class<?> raw = (Class<?>) parameterized.getRawType();
+            if (raw == Optional.class) {
+                return Optional.of(value(first, name));
             }
-            if (made.getRawType() == Map.class) {
-                return Map.of(first, value(made.getActualTypeArguments()[1], name));
+            if (raw == List.class) {
+                return List.of(value(first, name), value(first, name));
             }
-            return made.getRawType() == Set.class ? Set.of(first) : List.of(first);
+            if (raw == Set.class) {
+                return Set.of(value(first, name));
+            }
+            if (raw == Map.class) {
+                Map<Object, Object> map = new LinkedHashMap<>();
+                map.put("=1+1 " + ++count, value(parameterized.getActualTypeArguments()[1], name));
+                map.put("plain" + ++count, value(parameterized.getActualTypeArguments()[1], name));
+                return map;
+            }
         }
-        return plain((Class<?>) type, name);
+        return single((Class<?>) type, name);
     }
 
-    private Object plain(Class<?> type, String name) {
-        if (PLAIN.containsKey(type)) {
-            return PLAIN.get(type);
+    private Object single(Class<?> type, String name) {
+        count++;
+        if (type == String.class) {
+            return count % 3 == 0 ? "=SUM(A1)\r\n\"" + count + "\", ;é ✓" : "-text " + count;
+        }
+        if (type == int.class || type == Integer.class) {
+            return 100 + count;
+        }
+        if (type == long.class || type == Long.class) {
+            return 1_000L + count;
+        }
+        if (type == double.class || type == Double.class) {
+            return 0.25 + count;
+        }
+        if (type == boolean.class || type == Boolean.class) {
+            return true;
+        }
+        if (type == BigDecimal.class) {
+            return new BigDecimal(count + ".50");
+        }
+        if (type == UUID.class) {
+            return new UUID(77, count);
+        }
+        if (type == About.class) {
+            return About.edtf(YearMonth.of(1990, 1).plusMonths(count) + "~").orElseThrow();
+        }
+        if (type == LocalDate.class) {
+            return LocalDate.of(2093, 5, 1).plusDays(count);
+        }
+        if (type == LocalTime.class) {
+            return LocalTime.of(count % 24, 7);
+        }
+        if (type == ZoneId.class) {
+            return ZoneOffset.ofTotalSeconds(60 * count);
+        }
+        if (type == LocalDateTime.class) {
+            return LocalDateTime.of(2023, 5, 1, 14, 30, 15).plusHours(count);
+        }
+        if (type == Instant.class) {
+            return Instant.ofEpochSecond(1_700_000_000L + count, 123_456_000);
+        }
+        if (type == Amount.class) {
+            return Amount.rough(500 + count, 20 + count);
+        }
+        if (type == Spot.class) {
+            return new Spot.InPocket(new UUID(78, count), new UUID(79, count));
+        }
+        if (type == Picture.class) {
+            return given.getOrDefault("Picture", new Picture("0".repeat(64), "image/png", "caption " + count));
         }
         if (type.isEnum()) {
-            Object[] constants = type.getEnumConstants();
-            return constants[constants.length - 1];
+            return type.getEnumConstants()[type.getEnumConstants().length - 1];
+        }
+        if (type == Drill.class) {
+            return of(Drill.class);
         }
         if (type.isRecord()) {
-            return fill(type.asSubclass(Record.class));
+            return of(type.asSubclass(Record.class));
         }
-        throw new IllegalStateException("no value known for " + name + " of type " + type.getName());
+        throw new AssertionError(name + " is of a kind that can't be filled: " + type);
     }
 }

@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.DocumentType;
 import org.glintery.api.workshop.RawDocument;
@@ -107,7 +107,7 @@ public final class TestView implements View {
     }
 
     @Override
-    public <T> T derived(Object key, Function<View, T> function) {
-        return function.apply(this);
+    public <T> T derived(Derived<T> what) {
+        return what.from(this);
     }
 }

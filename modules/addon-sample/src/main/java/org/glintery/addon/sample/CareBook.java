@@ -12,12 +12,15 @@ import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.openide.util.NbBundle.Messages;
 
 /** What was done for made pieces. Computes from the view and changes nothing. Any thread. */
 public final class CareBook {
+    private static final Derived<Map<UUID, List<CareNote>>> BY_PIECE = CareBook::byPiece;
+
     /** Common practice, no published source: a look and a dusting once a year. */
     private static final int LOOK_AFTER_DAYS = 365;
 
@@ -47,7 +50,7 @@ public final class CareBook {
 
     /** The notes of a piece, the latest first. */
     public List<CareNote> notes(View view, UUID piece) {
-        return view.derived(CareBook.class, CareBook::byPiece).getOrDefault(piece, List.of());
+        return view.derived(BY_PIECE).getOrDefault(piece, List.of());
     }
 
     /** Made pieces that nobody has looked after for a year, the longest forgotten first. */

@@ -6,15 +6,15 @@ import org.openide.util.lookup.ServiceProvider;
 
 /** Brings the care book to every workshop. */
 @ServiceProvider(service = ServiceFactory.class)
-public final class CareBookFactory implements ServiceFactory {
+public final class CareBookFactory implements ServiceFactory<CareBook> {
 
     @Override
-    public Class<?> service() {
+    public Class<CareBook> service() {
         return CareBook.class;
     }
 
     @Override
-    public Object create(Workshop workshop) {
+    public CareBook create(Workshop workshop) {
         return new CareBook();
     }
 }

@@ -16,7 +16,7 @@ import org.glintery.api.workshop.DocumentType;
 @Stable
 public record Question(
         UUID piece, String text, Optional<Pin> pin, About askedOn, boolean settleFirst, Optional<Answer> answer) {
-    public static final DocumentType<Question> TYPE = DocumentType.of("activework", "question", 1, Question.class);
+    public static final DocumentType<Question> TYPE = DocumentType.of("activework", "question", Question.class);
 
     /** A place on a picture; x and y from 0 to 1, from the top left. */
     public record Pin(String picture, double x, double y) {}

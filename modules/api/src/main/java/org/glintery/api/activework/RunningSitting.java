@@ -10,5 +10,5 @@ import org.glintery.api.workshop.DocumentType;
 public record RunningSitting(
         LocalDateTime startedAt, String zone, Optional<LocalDateTime> pausedSince, int pausedMinutes) {
     public static final DocumentType<RunningSitting> TYPE =
-            DocumentType.of("activework", "running", 1, RunningSitting.class);
+            DocumentType.of("activework", "running", RunningSitting.class);
 }

@@ -28,5 +28,5 @@ public record Sitting(
         Laid laid,
         Optional<String> where,
         String note) {
-    public static final DocumentType<Sitting> TYPE = DocumentType.of("activework", "sitting", 1, Sitting.class);
+    public static final DocumentType<Sitting> TYPE = DocumentType.of("activework", "sitting", Sitting.class);
 }

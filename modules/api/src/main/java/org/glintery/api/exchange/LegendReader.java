@@ -1,6 +1,8 @@
 package org.glintery.api.exchange;
 
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,7 +49,15 @@ public interface LegendReader {
             List<BadRow> badRows,
             List<String> warnings,
             String encoding,
-            String separator) {}
+            String separator) {
+        public Reading {
+            columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
+            lines = List.copyOf(lines);
+            entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+            badRows = List.copyOf(badRows);
+            warnings = List.copyOf(warnings);
+        }
+    }
 
     record BadRow(int line, String reason) {}
 }

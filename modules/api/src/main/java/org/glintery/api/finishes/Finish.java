@@ -35,7 +35,7 @@ public record Finish(
         List<Picture> sketches,
         String comments,
         Set<Field> later) {
-    public static final DocumentType<Finish> TYPE = DocumentType.of("finishes", "finish", 1, Finish.class);
+    public static final DocumentType<Finish> TYPE = DocumentType.of("finishes", "finish", Finish.class);
 
     /** Whether the finish was sealed. */
     public enum Sealing {
@@ -62,6 +62,42 @@ public record Finish(
         photos = List.copyOf(photos);
         sketches = List.copyOf(sketches);
         later = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(later));
+    }
+
+    public Finish withLater(Set<Field> newLater) {
+        return new Finish(
+                title,
+                startedOn,
+                finishedOn,
+                score,
+                making,
+                altered,
+                tools,
+                where,
+                sealing,
+                photos,
+                sketches,
+                comments,
+                newLater);
+    }
+
+    /** What is told when the piece is completed; the rest stays. */
+    public Finish withCompletion(
+            Optional<About> started, Optional<About> finished, Optional<Integer> newScore, String newComments) {
+        return new Finish(
+                title,
+                started,
+                finished,
+                newScore,
+                making,
+                altered,
+                tools,
+                where,
+                sealing,
+                photos,
+                sketches,
+                newComments,
+                later);
     }
 
     public static Finish titled(String title, Optional<About> finishedOn) {

@@ -1,7 +1,9 @@
 package org.glintery.api.finishes;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import org.glintery.api.Result;
 import org.glintery.api.Stable;
@@ -30,5 +32,9 @@ public interface Finishes extends CompletionPart {
     List<ToWrite> stillToWrite(View view);
 
     /** A record that waits to be written. */
-    record ToWrite(UUID piece, String title, Set<Finish.Field> fields) {}
+    record ToWrite(UUID piece, String title, Set<Finish.Field> fields) {
+        public ToWrite {
+            fields = Collections.unmodifiableSet(new TreeSet<>(fields));
+        }
+    }
 }

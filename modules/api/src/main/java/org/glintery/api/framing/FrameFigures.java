@@ -23,4 +23,8 @@ public record FrameFigures(
         double lengthMm,
         double unitedInches,
         Optional<Double> glazingMassG,
-        List<String> readyMade) {}
+        List<String> readyMade) {
+    public FrameFigures {
+        readyMade = List.copyOf(readyMade);
+    }
+}

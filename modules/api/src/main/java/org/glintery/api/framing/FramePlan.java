@@ -28,10 +28,13 @@ public record FramePlan(
         Optional<UUID> place,
         Optional<About> decidedOn,
         String notes) {
-    public static final DocumentType<FramePlan> TYPE = DocumentType.of("framing", "plan", 1, FramePlan.class);
+    public static final DocumentType<FramePlan> TYPE = DocumentType.of("framing", "plan", FramePlan.class);
 
     /** Common practice, no published source: 1/8 in, 3.2 mm, in all a dimension. */
     public static final double USUAL_ALLOWANCE_MM = 3.2;
+
+    /** What one cut of a mitre saw takes. Common practice, no published source. */
+    public static final double USUAL_KERF_MM = 3.0;
 
     /** What was decided. */
     public enum Decision {
@@ -51,6 +54,22 @@ public record FramePlan(
         ACRYLIC_2_MM
     }
 
+    /** The same plan for another way of framing; an empty moulding takes it out. */
+    public FramePlan with(Decision newDecision, Optional<Moulding> newMoulding) {
+        return new FramePlan(
+                newDecision,
+                artworkWidthMm,
+                artworkHeightMm,
+                newMoulding,
+                allowanceMm,
+                kerfMm,
+                glazing,
+                livesAt,
+                place,
+                decidedOn,
+                notes);
+    }
+
     public static FramePlan decided(Decision decision, String livesAt) {
         return new FramePlan(
                 decision,
@@ -58,7 +77,7 @@ public record FramePlan(
                 Optional.empty(),
                 Optional.empty(),
                 USUAL_ALLOWANCE_MM,
-                3.0,
+                USUAL_KERF_MM,
                 Glazing.NONE,
                 livesAt,
                 Optional.empty(),

@@ -18,14 +18,14 @@ import org.glintery.api.workshop.View;
  */
 @Stable
 public record ColourCard(String name, String title, Map<String, CardEntry> entries, List<List<String>> same) {
-    public static final DocumentType<ColourCard> TYPE = DocumentType.of("stash", "card", 1, ColourCard.class);
+    public static final DocumentType<ColourCard> TYPE = DocumentType.of("stash", "card", ColourCard.class);
 
     /** The short name of the maker's own card. */
     public static final String OWN = "own";
 
     public ColourCard {
         entries = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(entries));
-        same = List.copyOf(same);
+        same = same.stream().map(List::copyOf).toList();
     }
 
     public static UUID idOf(String name) {

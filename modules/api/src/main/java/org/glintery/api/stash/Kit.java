@@ -25,7 +25,15 @@ public record Kit(
         Optional<UUID> keptAt,
         List<Picture> pictures,
         String notes) {
-    public static final DocumentType<Kit> TYPE = DocumentType.of("stash", "kit", 1, Kit.class);
+    public Kit {
+        pictures = List.copyOf(pictures);
+    }
+
+    public static final DocumentType<Kit> TYPE = DocumentType.of("stash", "kit", Kit.class);
+
+    public Kit withPictures(List<Picture> newPictures) {
+        return new Kit(title, source, orderedOn, arrivedOn, price, postage, keptAt, newPictures, notes);
+    }
 
     public static Kit titled(String title) {
         return new Kit(

@@ -14,7 +14,7 @@ public record Legend(List<LegendLine> lines) {
     /** More lines are no legend: a chart can't tell them apart. */
     public static final int MOST_LINES = 1_000;
 
-    public static final DocumentType<Legend> TYPE = DocumentType.of("stash", "legend", 1, Legend.class);
+    public static final DocumentType<Legend> TYPE = DocumentType.of("stash", "legend", Legend.class);
 
     public Legend {
         lines = List.copyOf(lines);

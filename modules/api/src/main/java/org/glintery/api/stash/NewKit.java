@@ -1,5 +1,7 @@
 package org.glintery.api.stash;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -16,6 +18,18 @@ import org.glintery.api.workshop.Blob;
 public record NewKit(
         UUID id, Kit kit, List<NewPiece> pieces, Map<String, Map<String, CardEntry>> cards, List<Blob> blobs) {
 
+    public NewKit {
+        pieces = List.copyOf(pieces);
+        Map<String, Map<String, CardEntry>> copies = new LinkedHashMap<>();
+        cards.forEach((card, codes) -> copies.put(card, Collections.unmodifiableMap(new LinkedHashMap<>(codes))));
+        cards = Collections.unmodifiableMap(copies);
+        blobs = List.copyOf(blobs);
+    }
+
     /** A piece of the kit with its legend; no lines when there is no legend yet. */
-    public record NewPiece(UUID id, Piece piece, List<LegendLine> legend) {}
+    public record NewPiece(UUID id, Piece piece, List<LegendLine> legend) {
+        public NewPiece {
+            legend = List.copyOf(legend);
+        }
+    }
 }

@@ -35,7 +35,11 @@ public record Piece(
         List<Picture> pictures,
         Optional<UUID> keptAt,
         String story) {
-    public static final DocumentType<Piece> TYPE = DocumentType.of("stash", "piece", 1, Piece.class);
+    public Piece {
+        pictures = List.copyOf(pictures);
+    }
+
+    public static final DocumentType<Piece> TYPE = DocumentType.of("stash", "piece", Piece.class);
 
     public static Piece titled(String title, Standing standing) {
         return new Piece(
@@ -60,6 +64,22 @@ public record Piece(
                 madeAgainFrom,
                 newStanding,
                 since,
+                coverage,
+                drillShape,
+                canvas,
+                sections,
+                pictures,
+                keptAt,
+                story);
+    }
+
+    public Piece withKit(UUID newKit) {
+        return new Piece(
+                title,
+                Optional.of(newKit),
+                madeAgainFrom,
+                standing,
+                standingSince,
                 coverage,
                 drillShape,
                 canvas,

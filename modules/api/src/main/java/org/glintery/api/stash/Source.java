@@ -16,7 +16,7 @@ import org.glintery.api.workshop.View;
 @Preview(since = "1.0")
 public record Source(String name, int drillsPerBag) {
 
-    public static final DocumentType<Source> TYPE = DocumentType.of("stash", "source", 1, Source.class);
+    public static final DocumentType<Source> TYPE = DocumentType.of("stash", "source", Source.class);
 
     /** What a bag holds where its source has not said otherwise. Common practice, no published source. */
     public static final int USUAL_DRILLS_PER_BAG = 200;

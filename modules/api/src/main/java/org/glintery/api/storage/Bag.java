@@ -13,7 +13,11 @@ import org.glintery.api.workshop.DocumentType;
  */
 @Stable
 public record Bag(String name, Optional<UUID> keptAt, Optional<UUID> ofPiece, Optional<UUID> repairFor) {
-    public static final DocumentType<Bag> TYPE = DocumentType.of("storage", "bag", 1, Bag.class);
+    public static final DocumentType<Bag> TYPE = DocumentType.of("storage", "bag", Bag.class);
+
+    public Bag withName(String newName) {
+        return new Bag(newName, keptAt, ofPiece, repairFor);
+    }
 
     public static Bag named(String name) {
         return new Bag(name, Optional.empty(), Optional.empty(), Optional.empty());

@@ -4,16 +4,18 @@ import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import org.glintery.api.Preview;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.View;
 
 /** Gives out names for new bags that no other bag has. Not safe for use by several threads. */
 @Preview(since = "1.0")
 public final class BagNames {
+    private static final Derived<Set<String>> ALL = BagNames::all;
 
     private final Set<String> taken;
 
     public BagNames(View view) {
-        taken = new HashSet<>(view.derived(BagNames.class, BagNames::all));
+        taken = new HashSet<>(view.derived(ALL));
     }
 
     /** The wanted name, or the first of "NAME 2", "NAME 3" ... that is free. */

@@ -21,7 +21,7 @@ public record Holder(
         Optional<UUID> keptAt,
         Optional<String> lentTo,
         String notes) {
-    public static final DocumentType<Holder> TYPE = DocumentType.of("storage", "holder", 1, Holder.class);
+    public static final DocumentType<Holder> TYPE = DocumentType.of("storage", "holder", Holder.class);
 
     public Holder {
         pockets = List.copyOf(pockets);

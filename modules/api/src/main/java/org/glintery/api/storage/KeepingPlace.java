@@ -8,5 +8,5 @@ import org.glintery.api.workshop.DocumentType;
 /** Where anything but drills is: a shelf, a drawer, a wall. */
 @Stable
 public record KeepingPlace(String name, Optional<UUID> inside, String notes) {
-    public static final DocumentType<KeepingPlace> TYPE = DocumentType.of("storage", "place", 1, KeepingPlace.class);
+    public static final DocumentType<KeepingPlace> TYPE = DocumentType.of("storage", "place", KeepingPlace.class);
 }

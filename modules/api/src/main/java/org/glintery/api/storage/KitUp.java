@@ -18,7 +18,7 @@ import org.glintery.api.workshop.View;
  */
 @Stable
 public record KitUp(UUID holder, List<Seat> seats, Optional<About> on, boolean toClear) {
-    public static final DocumentType<KitUp> TYPE = DocumentType.of("storage", "kitup", 1, KitUp.class);
+    public static final DocumentType<KitUp> TYPE = DocumentType.of("storage", "kitup", KitUp.class);
 
     public KitUp {
         seats = List.copyOf(seats);

@@ -28,7 +28,11 @@ public final class SpotNames {
      *
      * @param toMake the bag document when the bag is named for the first time; else empty
      */
-    public record Resolved(Spot spot, List<Operation> toMake) {}
+    public record Resolved(Spot spot, List<Operation> toMake) {
+        public Resolved {
+            toMake = List.copyOf(toMake);
+        }
+    }
 
     /** Refused with {@code not-a-spot}, {@code unknown-name} or {@code ambiguous-name}. A new bag is made. */
     public static Result<Resolved> resolve(View view, String written) {

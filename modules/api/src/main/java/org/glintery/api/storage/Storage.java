@@ -51,10 +51,18 @@ public interface Storage extends CompletionPart {
     List<Stored<Holder>> freeHolders(View view);
 
     /** @param seats in symbol order */
-    record KitUpPlan(ChangeSet change, List<KitUp.Seat> seats, int pockets, int bags) {}
+    record KitUpPlan(ChangeSet change, List<KitUp.Seat> seats, int pockets, int bags) {
+        public KitUpPlan {
+            seats = List.copyOf(seats);
+        }
+    }
 
     /** @param freed the holder that is free again */
-    record KitDownPlan(ChangeSet change, UUID freed, List<Step> steps) {}
+    record KitDownPlan(ChangeSet change, UUID freed, List<Step> steps) {
+        public KitDownPlan {
+            steps = List.copyOf(steps);
+        }
+    }
 
     /** What is done with the drills that are left in the bags of a kit. */
     record LeftoversPlan(ChangeSet change, List<Step> steps) {}

@@ -18,7 +18,11 @@ public sealed interface VerbResult {
     record Refused(Refusal refusal) implements VerbResult {}
 
     /** Exit 2. @param candidates what may have been meant */
-    record WrongUsage(String text, List<String> candidates) implements VerbResult {}
+    record WrongUsage(String text, List<String> candidates) implements VerbResult {
+        public WrongUsage {
+            candidates = List.copyOf(candidates);
+        }
+    }
 
     static VerbResult said(Record answer, String text) {
         return new Said(answer, text);

@@ -50,7 +50,7 @@ public record ChangeSet(UUID id, String sentence, List<Precondition> preconditio
         }
 
         /** Replaces a document that must still be as it was read. */
-        public <T extends Record> Builder replace(DocumentType<T> type, Stored<?> old, T value) {
+        public <T extends Record> Builder replace(DocumentType<T> type, Stored<T> old, T value) {
             return require(new Precondition.DocumentAt(type.ref(old.id()), old.version()))
                     .add(new Operation.Put<>(type, old.id(), value));
         }

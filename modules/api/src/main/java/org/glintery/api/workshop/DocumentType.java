@@ -24,8 +24,9 @@ public record DocumentType<T extends Record>(
         }
     }
 
-    public static <T extends Record> DocumentType<T> of(String owner, String name, int version, Class<T> record) {
-        return new DocumentType<>(owner, name, version, record, List.of());
+    /** A kind in its first version. */
+    public static <T extends Record> DocumentType<T> of(String owner, String name, Class<T> record) {
+        return new DocumentType<>(owner, name, 1, record, List.of());
     }
 
     public DocRef ref(UUID id) {

@@ -18,7 +18,7 @@ import org.glintery.api.ledger.Spot;
 public record FoundDrills(Drill drill, Spot at, long count) {
 
     public static final DocumentType<FoundDrills> TYPE =
-            DocumentType.of("ledger", "found-drills", 1, FoundDrills.class);
+            DocumentType.of("ledger", "found-drills", FoundDrills.class);
 
     public FoundDrills {
         if (count <= 0) {
@@ -52,6 +52,6 @@ public record FoundDrills(Drill drill, Spot at, long count) {
     }
 
     private static UUID idOf(Spot at, Drill drill) {
-        return ByName.idFor(TYPE, at + "/" + drill);
+        return ByName.idFor(TYPE, at + "/" + drill.key());
     }
 }

@@ -19,7 +19,7 @@ import org.glintery.api.ledger.Drill;
  */
 @Stable
 public record Reservation(Drill drill, long count, String purpose, UUID forId, Optional<LocalDate> expires) {
-    public static final DocumentType<Reservation> TYPE = DocumentType.of("ledger", "reservation", 1, Reservation.class);
+    public static final DocumentType<Reservation> TYPE = DocumentType.of("ledger", "reservation", Reservation.class);
 
     public static final String FOR_PIECE = "piece";
 

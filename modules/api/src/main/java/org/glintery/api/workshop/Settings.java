@@ -13,7 +13,7 @@ import org.glintery.api.Stable;
  */
 @Stable
 public record Settings(Depth depth, String currency, boolean demo) {
-    public static final DocumentType<Settings> TYPE = DocumentType.of("workshop", "settings", 1, Settings.class);
+    public static final DocumentType<Settings> TYPE = DocumentType.of("workshop", "settings", Settings.class);
 
     /** The one settings document of a workshop. */
     public static final UUID ID = new UUID(0, 1);

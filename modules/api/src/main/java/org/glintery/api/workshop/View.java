@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.glintery.api.Stable;
 import org.glintery.api.ledger.Balance;
@@ -17,6 +16,11 @@ import org.glintery.api.ledger.Spot;
 public interface View {
     long revision();
 
+    /**
+     * A document, brought up to its type's version. Empty when there is none.
+     *
+     * @throws org.glintery.api.MalformedException when its body can't be read as the type's record
+     */
     <T extends Record> Optional<Stored<T>> find(DocumentType<T> type, UUID id);
 
     /** All documents of a type, in the order they were first put. The list is shared and immutable. */
@@ -58,6 +62,6 @@ public interface View {
      */
     String contentDigest();
 
-    /** Computes once per view and key, then remembers. The function must depend on the view alone. */
-    <T> T derived(Object key, Function<View, T> function);
+    /** Computes once a view, then remembers. */
+    <T> T derived(Derived<T> what);
 }

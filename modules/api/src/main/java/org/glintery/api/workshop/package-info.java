@@ -30,9 +30,13 @@
  *         .create(CareNote.TYPE, id, new CareNote(piece.id(), on, words.strip()))
  *         .build());
  * }</pre>
- * <li>Find it in a view; what is computed from all of them is computed once a view:
+ * <li>Find it in a view. What is computed from all of them is computed once a view, if its
+ *     {@link org.glintery.api.workshop.Derived} is kept in a constant:
  *     <pre>{@code
- * return view.derived(CareBook.class, CareBook::byPiece).getOrDefault(piece, List.of());
+ * private static final Derived<Map<UUID, List<CareNote>>> BY_PIECE = CareBook::byPiece;
+ * }</pre>
+ *     <pre>{@code
+ * return view.derived(BY_PIECE).getOrDefault(piece, List.of());
  * }</pre>
  * </ol>
  *
@@ -46,15 +50,15 @@
  * <li>Write its {@link org.glintery.api.workshop.ServiceFactory}, and register that by its annotation:
  *     <pre>{@code
  * @ServiceProvider(service = ServiceFactory.class)
- * public final class CareBookFactory implements ServiceFactory {
+ * public final class CareBookFactory implements ServiceFactory<CareBook> {
  *
  *     @Override
- *     public Class<?> service() {
+ *     public Class<CareBook> service() {
  *         return CareBook.class;
  *     }
  *
  *     @Override
- *     public Object create(Workshop workshop) {
+ *     public CareBook create(Workshop workshop) {
  *         return new CareBook();
  *     }
  * }

@@ -8,14 +8,14 @@ import org.openide.util.lookup.ServiceProvider;
 
 /** Brings kit files to every workshop. */
 @ServiceProvider(service = ServiceFactory.class)
-public final class KitFilesFactory implements ServiceFactory {
+public final class KitFilesFactory implements ServiceFactory<KitFiles> {
     @Override
-    public Class<?> service() {
+    public Class<KitFiles> service() {
         return KitFiles.class;
     }
 
     @Override
-    public Object create(Workshop workshop) {
+    public KitFiles create(Workshop workshop) {
         return new JsonKitFiles(workshop, InstalledCodec.forUseBy("kit files"));
     }
 }

@@ -7,14 +7,14 @@ import org.openide.util.lookup.ServiceProvider;
 
 /** Brings the reading of legends to every workshop. */
 @ServiceProvider(service = ServiceFactory.class)
-public final class LegendReading implements ServiceFactory {
+public final class LegendReading implements ServiceFactory<LegendReader> {
     @Override
-    public Class<?> service() {
+    public Class<LegendReader> service() {
         return LegendReader.class;
     }
 
     @Override
-    public Object create(Workshop workshop) {
+    public LegendReader create(Workshop workshop) {
         return new CsvLegendReader();
     }
 }

@@ -8,14 +8,14 @@ import org.openide.util.lookup.ServiceProvider;
 
 /** Brings tables to every workshop. */
 @ServiceProvider(service = ServiceFactory.class)
-public final class TableFilesFactory implements ServiceFactory {
+public final class TableFilesFactory implements ServiceFactory<TableFiles> {
     @Override
-    public Class<?> service() {
+    public Class<TableFiles> service() {
         return TableFiles.class;
     }
 
     @Override
-    public Object create(Workshop workshop) {
+    public TableFiles create(Workshop workshop) {
         return new ZippedTables(workshop, InstalledCodec.forUseBy("tables"));
     }
 }

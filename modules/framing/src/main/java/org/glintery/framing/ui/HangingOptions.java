@@ -50,8 +50,8 @@ record HangingOptions(
         List<Option> options = new ArrayList<>();
         String missing = "";
         for (Decision decision : COMPARED) {
-            FramePlan wanted = with(before, decision, tried.or(before::moulding));
-            FramePlan drawn = example ? with(before, decision, Optional.of(EXAMPLE)) : wanted;
+            FramePlan wanted = before.with(decision, tried.or(before::moulding));
+            FramePlan drawn = example ? before.with(decision, Optional.of(EXAMPLE)) : wanted;
             Result<Option> option = framing.figures(view, id, drawn)
                     .then(figures -> Result.ok(
                             new Option(wanted, Hanging.of(drawn, figures, picture), framing.depth(view, id, wanted))));
@@ -63,21 +63,6 @@ record HangingOptions(
         }
         return new HangingOptions(
                 id, before.decision(), List.copyOf(options), example, missing, OneWayQuestions.of(view, id));
-    }
-
-    private static FramePlan with(FramePlan plan, Decision decision, Optional<Moulding> moulding) {
-        return new FramePlan(
-                decision,
-                plan.artworkWidthMm(),
-                plan.artworkHeightMm(),
-                moulding,
-                plan.allowanceMm(),
-                plan.kerfMm(),
-                plan.glazing(),
-                plan.livesAt(),
-                plan.place(),
-                plan.decidedOn(),
-                plan.notes());
     }
 
     /** The widest of them, in mm, so that all are drawn to one scale. */

@@ -9,6 +9,9 @@ import org.glintery.api.workshop.View;
 @Stable
 public interface CompletionPart {
 
-    /** This feature's part, computed from the view; no operations when there is nothing to do. */
+    /**
+     * This feature's part, computed from the view; no operations when there is nothing to do. A refusal keeps the whole from
+     * being completed. Any thread.
+     */
     Result<ChangeSet> completing(View view, Completion completion);
 }

@@ -19,7 +19,9 @@ public interface Finishes extends CompletionPart {
 
     /**
      * Writes or replaces the record of a piece. If the piece is not there yet, it is made with standing made:
-     * that is how old finishes come in. A field that is filled is no longer left for later.
+     * that is how old finishes come in. A field that is filled is no longer left for later. Refused with
+     * {@code no-title}, {@code no-picture} when neither the workshop nor {@code pictures} has its bytes, or
+     * {@code bad-score}.
      *
      * @param pictures the bytes of pictures that the record names and the workshop may not hold yet
      */

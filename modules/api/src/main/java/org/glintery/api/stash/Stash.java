@@ -23,26 +23,36 @@ public interface Stash extends CompletionPart {
 
     /**
      * Shelves a kit: its documents, what its legends say of codes and, when the workshop keeps drills, the
-     * supplied drills into a bag named after each piece, reserved to the piece.
+     * supplied drills into a bag named after each piece, reserved to the piece. Refused with {@code no-title},
+     * {@code already-there}, or for a legend as {@link #saveLegend(View, UUID, List)} is.
      */
     Result<ChangeSet> shelve(View view, NewKit kit);
 
     /**
      * Adds a piece that no kit was bought for: from an own picture, or made again. Supplied drills as in
-     * {@link #shelve}.
+     * {@link #shelve}, and refused like it.
      */
     Result<ChangeSet> addPiece(View view, UUID id, Piece piece, List<LegendLine> legend);
 
-    /** Replaces a piece; its title must not be blank. */
+    /** Replaces a piece. Refused with {@code no-piece} when it is not there, or {@code no-title} when its title is blank. */
     Result<ChangeSet> editPiece(View view, UUID id, Piece piece);
 
+    /** Replaces a kit. Refused with {@code no-kit} when it is not there, or {@code no-title} when its title is blank. */
     Result<ChangeSet> editKit(View view, UUID id, Kit kit);
 
+    /**
+     * Puts a piece where it is now in its life, whatever it was before; nothing else follows from it. To start, rest or
+     * complete a piece with all that goes with it is {@code ActiveWork}'s. Refused with {@code no-piece}.
+     *
+     * @param since when it came there, as exactly as is known
+     */
     Result<ChangeSet> setStanding(View view, UUID piece, Standing standing, Optional<About> since);
 
     /**
      * Replaces a legend. A repeated symbol is a warning; both lines stay. Supplies that are new or grew are
-     * booked; corrections downwards are booked as {@code lost} only as far as drills are there.
+     * booked; corrections downwards are booked as {@code lost} only as far as drills are there. Refused with
+     * {@code no-piece}, {@code too-long} beyond {@link Legend#MOST_LINES} lines, or {@code out-of-range} for an amount, whose
+     * line is named.
      */
     Result<ChangeSet> saveLegend(View view, UUID piece, List<LegendLine> lines);
 
@@ -55,14 +65,29 @@ public interface Stash extends CompletionPart {
     Result<ChangeSet> saveLegend(
             View view, UUID piece, List<LegendLine> lines, Map<String, Map<String, CardEntry>> cards);
 
-    /** Names a code or corrects its colour, once and everywhere. */
+    /**
+     * Names a code or corrects its colour, once and everywhere. Refused with {@code no-code} or {@code not-a-colour}.
+     */
     Result<ChangeSet> describe(View view, String card, String code, CardEntry entry);
 
+    /**
+     * How each legend line of a piece stands, in the legend's order; empty when there is no legend. Lines that share a drill
+     * are told of together on the first of them.
+     */
     List<LineSupply> supplies(View view, UUID piece);
 
-    /** Moves drills; drills drawn to the canvas of a piece are released from its reservation. */
+    /**
+     * Moves drills; drills drawn to the canvas of a piece are released from its reservation. Refused with {@code no-amount},
+     * {@code same-spot}, {@code outside} from one boundary to another, {@code no-spot}, or {@code not-enough} when the one
+     * who asks is not believed.
+     */
     Result<ChangeSet> move(View view, MoveRequest request);
 
+    /**
+     * Pins what lies in a bag, a pocket or on a canvas: the difference to what is booked goes to {@code lost} or comes from
+     * {@code found}. Refused with {@code not-a-place} for a boundary, {@code no-amount} for an unknown amount, or
+     * {@code no-spot}.
+     */
     Result<ChangeSet> stocktake(View view, Spot spot, Drill drill, Amount amount, Optional<About> happenedOn);
 
     /** The drills whose code, name or card holds the text, in use anywhere, with what is known of each. */

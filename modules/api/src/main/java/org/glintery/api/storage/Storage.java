@@ -18,23 +18,31 @@ import org.glintery.api.workshop.View;
 @Stable
 public interface Storage extends CompletionPart {
 
-    /** Adds a holder; its name must be new. */
+    /**
+     * Adds a holder. Refused with {@code no-name}, {@code name-taken}, {@code no-pockets}, {@code pocket-twice} or
+     * {@code out-of-range}.
+     */
     Result<ChangeSet> addHolder(View view, UUID id, Holder holder);
 
+    /**
+     * Replaces a holder. Refused as {@link #addHolder} is, with {@code no-holder}, or with {@code in-use} when a pocket in
+     * which drills lie would go.
+     */
     Result<ChangeSet> editHolder(View view, UUID id, Holder holder);
 
-    /** Removes an empty holder. Refused while drills lie in it. */
+    /** Removes an empty holder. Refused with {@code no-holder}, or {@code in-use} while drills or a piece are in it. */
     Result<ChangeSet> removeHolder(View view, UUID id);
 
     /**
      * Plans to put a piece's drills into a holder, symbols in order, one pocket each, further pockets only
-     * where one is too small; what does not fit goes into bags. Overfilling warns.
+     * where one is too small; what does not fit goes into bags. Overfilling warns. Refused with {@code gone}, {@code kitted-up} when the
+     * piece is in a holder already, {@code no-legend} or {@code no-pocket}.
      */
     Result<KitUpPlan> planKitUp(View view, UUID piece, UUID holder, Optional<About> on);
 
     /**
      * Plans to clear a piece's holder: so many drills a colour into a repair packet kept with the piece, the
-     * rest into one bag a colour. Refused for a piece in no holder.
+     * rest into one bag a colour. Refused with {@code gone}, {@code not-kitted-up} or {@code out-of-range}.
      */
     Result<KitDownPlan> planKitDown(View view, UUID piece, long repairDrills, Optional<About> on);
 

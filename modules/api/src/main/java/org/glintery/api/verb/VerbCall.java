@@ -14,17 +14,23 @@ import org.glintery.api.workshop.Workshops;
 @Stable
 public interface VerbCall {
 
-    /** The value of a positional or an option. */
+    /** The value of a positional or an option, the first of several; empty when it was not given. */
     Optional<String> value(String name);
 
-    /** The value of a required parameter. */
+    /**
+     * The value of a required parameter: a call without it never gets as far as the verb.
+     *
+     * @throws java.util.NoSuchElementException for a parameter that was not declared as required
+     */
     String need(String name);
 
-    /** All values of a repeated option. */
+    /** All values of a repeated option, or words of the last positional, in their order. */
     List<String> values(String name);
 
+    /** Whether a flag was given. */
     boolean flag(String name);
 
+    /** Whether answers are printed as JSON: whoever prints by {@link #line} need not ask. */
     boolean json();
 
     /** A path as the caller meant it: relative to the folder the command was given in. */
@@ -33,15 +39,19 @@ public interface VerbCall {
     /** Opens the workshop on first use. A refusal to open ends the verb with exit code 1. */
     Workshop workshop();
 
+    /** For verbs about workshops that are not open: making, restoring. */
     Workshops workshops();
 
     /** The folder that {@code --workshop} or the default names; nothing is opened. */
     Path workshopFolder();
 
+    /** What turns records into JSON and back. */
     JsonCodec codec();
 
+    /** The time and zone to work with; tests set it. */
     Clock clock();
 
+    /** Standard input. Reading it blocks until there is some; not closed by the verb. */
     InputStream in();
 
     /** Prints one answer line at once: the record under {@code --json}, else the text. Flushes. */

@@ -12,7 +12,6 @@ import org.glintery.api.workshop.ChangeSet;
 final class Frames {
     private static final Moulding ASH = new Moulding("Oiled ash", 20, 6, 14);
     private static final Moulding DRIFT = new Moulding("Grey driftwood", 35, 7, 18);
-    private static final double KERF_MM = 3;
     private static final int DAYS_TO_FRAME = 12;
 
     private final ChangeSet.Builder change;
@@ -27,7 +26,8 @@ final class Frames {
     void decide(PieceInMaking piece) {
         switch (piece.told().title()) {
             case "Signal board 2", "Signal board 3" -> framed(piece, ASH, Glazing.NONE, "wall by the stairs");
-            case Plot.FUNNEL -> framed(piece, DRIFT, Glazing.ACRYLIC_2_MM, "ferry saloon, over the bench");
+            case Plot.FUNNEL ->
+                framed(piece, DRIFT, Glazing.usual(Glazing.Material.ACRYLIC), "ferry saloon, over the bench");
             case "The long pier in winter" -> framed(piece, DRIFT, Glazing.NONE, "hall");
             case "Cable ferry, early" -> plan(piece, FramePlan.decided(Decision.STRETCHED, "club room"));
             case "Lock gates at noon" -> plan(piece, FramePlan.decided(Decision.SLEEVE, "chest of rolled canvases"));
@@ -51,7 +51,7 @@ final class Frames {
                         Optional.of(grid.rows() * pitchMm),
                         Optional.of(moulding),
                         FramePlan.USUAL_ALLOWANCE_MM,
-                        KERF_MM,
+                        FramePlan.USUAL_KERF_MM,
                         glazing,
                         livesAt,
                         onTheWall ? Optional.of(places.wall()) : Optional.empty(),

@@ -43,7 +43,7 @@ final class Shelving {
         piece.picture().ifPresent(change::blob);
         change.create(Piece.TYPE, piece.id(), document(piece, kit, arrived));
         if (!piece.legend().isEmpty()) {
-            change.create(Legend.TYPE, piece.id(), new Legend(piece.legend()));
+            change.create(Legend.TYPE, piece.id(), Legend.of(piece.legend()));
         }
     }
 

@@ -17,7 +17,6 @@ import org.glintery.api.time.About;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.DocumentType;
-import org.glintery.api.workshop.FoundDrills;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.Picture;
 import org.glintery.api.workshop.RawDocument;

@@ -13,7 +13,7 @@ import org.openide.util.NbBundle.Messages;
 /** The sums of a frame plan for one size of artwork. Pure; any thread. */
 final class RailFigures {
 
-    private static final long GLAZING_UM = 2_000;
+    private static final double UM_A_MM = 1_000;
     private static final double G_A_KG = 1_000;
     private static final int CUTS_OF_FOUR = 4;
     private static final int CUTS_OF_TWO = 2;
@@ -71,11 +71,12 @@ final class RailFigures {
 
     /** Glazing is cut to the size of the artwork: the play of the rebate is its play too. */
     private Optional<Double> glazingMassG() {
-        Optional<Glazing> glazing = switch (plan.glazing()) {
+        Optional<Glazing> glazing = switch (plan.glazing().material()) {
             case NONE -> Optional.empty();
-            case GLASS_2_MM -> Optional.of(Glazing.GLASS);
-            case ACRYLIC_2_MM -> Optional.of(Glazing.ACRYLIC);
+            case GLASS -> Optional.of(Glazing.GLASS);
+            case ACRYLIC -> Optional.of(Glazing.ACRYLIC);
         };
-        return glazing.map(g -> g.massKg(artwork.widthUm(), artwork.heightUm(), GLAZING_UM) * G_A_KG);
+        long thicknessUm = Math.round(plan.glazing().thicknessMm() * UM_A_MM);
+        return glazing.map(g -> g.massKg(artwork.widthUm(), artwork.heightUm(), thicknessUm) * G_A_KG);
     }
 }

@@ -23,17 +23,16 @@ final class RebateSum {
     private static final double CRYSTAL_MM = 2.5;
     private static final double SPECIAL_SHAPE_MM = 4;
     private static final double AIR_MM = 1.5;
-    private static final double GLAZING_MM = 2;
     private static final double CANVAS_MM = 0.5;
     private static final double BACKING_MM = 3;
 
     private RebateSum() {}
 
     static FrameDepth of(View view, UUID piece, FramePlan plan) {
-        boolean glazed = plan.glazing() != Glazing.NONE;
+        boolean glazed = plan.glazing().material() != Glazing.Material.NONE;
         double drillMm = tallestMm(view, piece);
         return new FrameDepth(
-                glazed ? GLAZING_MM : 0,
+                plan.glazing().thicknessMm(),
                 glazed ? drillMm + AIR_MM : 0,
                 drillMm,
                 CANVAS_MM,

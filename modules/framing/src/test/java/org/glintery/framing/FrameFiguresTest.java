@@ -92,10 +92,19 @@ class FrameFiguresTest {
     void weighsTheGlazing() {
         UUID piece = shop.made("Rope-walk", 500, 400);
 
-        assertThat(figures(piece, plan(Decision.ON_BOARD, Optional.empty(), 0, 0, Glazing.GLASS_2_MM))
+        assertThat(figures(
+                                piece,
+                                plan(Decision.ON_BOARD, Optional.empty(), 0, 0, Glazing.usual(Glazing.Material.GLASS)))
                         .glazingMassG())
                 .hasValueSatisfying(mass -> assertThat(mass).isCloseTo(5.0 * 1000 * 0.2, within(1e-6)));
-        assertThat(figures(piece, plan(Decision.ON_BOARD, Optional.empty(), 0, 0, Glazing.ACRYLIC_2_MM))
+        assertThat(figures(
+                                piece,
+                                plan(
+                                        Decision.ON_BOARD,
+                                        Optional.empty(),
+                                        0,
+                                        0,
+                                        Glazing.usual(Glazing.Material.ACRYLIC)))
                         .glazingMassG())
                 .hasValueSatisfying(mass -> assertThat(mass).isCloseTo(2.38 * 1000 * 0.2, within(1e-6)));
     }

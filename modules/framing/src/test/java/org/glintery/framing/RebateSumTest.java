@@ -55,7 +55,7 @@ class RebateSumTest {
 
     @Test
     void aSpacerStandsBesideTheDrills_soThatTheyAreNotCountedTwice() {
-        FrameDepth depth = depth(Glazing.GLASS_2_MM, 7);
+        FrameDepth depth = depth(Glazing.usual(Glazing.Material.GLASS), 7);
 
         assertThat(depth.spacerMm()).isEqualTo(1.5 + 1.5);
         assertThat(depth.neededMm()).isEqualTo(2 + 3 + 0.5 + 3);
@@ -64,7 +64,7 @@ class RebateSumTest {
 
     @Test
     void aRebateThatWasNotTold_isNotTakenForNone() {
-        FrameDepth depth = depth(Glazing.GLASS_2_MM, 0);
+        FrameDepth depth = depth(Glazing.usual(Glazing.Material.GLASS), 0);
 
         assertThat(depth.rebateMm()).isEmpty();
         assertThat(depth.shortMm()).isEmpty();
@@ -93,7 +93,7 @@ class RebateSumTest {
                         new LegendLine("A", drill, Optional.of(100L), Amount.unknown(), Optional.empty(), Map.of()))
                 .toList();
         shop.apply(Result.ok(ChangeSet.named("Legend")
-                .create(Legend.TYPE, piece, new Legend(lines))
+                .create(Legend.TYPE, piece, Legend.of(lines))
                 .build()));
     }
 

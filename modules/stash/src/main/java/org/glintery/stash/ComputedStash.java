@@ -20,6 +20,7 @@ import org.glintery.api.stash.Standing;
 import org.glintery.api.stash.Stash;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.NewPicture;
 import org.glintery.api.workshop.View;
 
 /** The stash, computed from views. Holds nothing; any thread. */
@@ -59,6 +60,11 @@ public final class ComputedStash implements Stash {
     public Result<ChangeSet> saveLegend(
             View view, UUID piece, List<LegendLine> lines, Map<String, Map<String, CardEntry>> cards) {
         return new LegendSaving(view).save(piece, lines, cards);
+    }
+
+    @Override
+    public Result<ChangeSet> keepLegendPhoto(View view, UUID piece, NewPicture photo) {
+        return new LegendSaving(view).keepPhoto(piece, photo);
     }
 
     @Override

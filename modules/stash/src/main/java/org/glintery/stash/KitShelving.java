@@ -65,7 +65,7 @@ final class KitShelving {
             Piece value = kit.map(k -> piece.piece().withKit(k.id())).orElse(piece.piece());
             change.create(Piece.TYPE, piece.id(), value);
             if (!piece.legend().isEmpty()) {
-                change.create(Legend.TYPE, piece.id(), new Legend(piece.legend()));
+                change.create(Legend.TYPE, piece.id(), Legend.of(piece.legend()));
             }
             new SupplyBooking(view, piece.id(), value, kit.map(NewKit::kit), names).book(change, piece.legend());
         }

@@ -14,6 +14,7 @@ import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.storage.BagNames;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.NewPicture;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
@@ -41,9 +42,9 @@ final class LegendSaving {
         ChangeSet.Builder change = ChangeSet.named("Change the legend of " + value.title());
         Optional<Stored<Legend>> old = view.find(Legend.TYPE, id);
         if (old.isPresent()) {
-            change.replace(Legend.TYPE, old.get(), new Legend(lines));
+            change.replace(Legend.TYPE, old.get(), old.get().value().withLines(lines));
         } else {
-            change.create(Legend.TYPE, id, new Legend(lines));
+            change.create(Legend.TYPE, id, Legend.of(lines));
         }
         CardLearning learning = new CardLearning(view)
                 .told(cards)
@@ -53,5 +54,19 @@ final class LegendSaving {
         List<String> warnings = new ArrayList<>(LegendCheck.warnings(lines));
         warnings.addAll(learning.warnings());
         return Result.ok(change.build(), warnings);
+    }
+
+    Result<ChangeSet> keepPhoto(UUID id, NewPicture photo) {
+        Optional<Stored<Piece>> piece = view.find(Piece.TYPE, id);
+        if (piece.isEmpty()) {
+            return PieceEdits.noPiece();
+        }
+        ChangeSet.Builder change = ChangeSet.named(
+                "Keep a photo of the legend of " + piece.get().value().title());
+        Legend now = new Legend(Legend.of(view, id).lines(), Optional.of(photo.picture()));
+        view.find(Legend.TYPE, id)
+                .ifPresentOrElse(
+                        old -> change.replace(Legend.TYPE, old, now), () -> change.create(Legend.TYPE, id, now));
+        return Result.ok(change.blob(photo.blob()).build());
     }
 }

@@ -24,7 +24,10 @@ import org.glintery.api.stash.NewKit;
 import org.glintery.api.stash.Source;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.storage.Bag;
+import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.NewPicture;
+import org.glintery.api.workshop.Picture;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -53,6 +56,24 @@ class LegendSavingTest {
         Spot bag = shop.bagNamed("Rope-walk");
         assertThat(shop.count(bag, T1)).isEqualTo(200);
         assertThat(shop.count(bag, T2)).isEqualTo(60);
+    }
+
+    @Test
+    void keepsThePhotoOfTheLegend_whateverIsTyped() {
+        UUID piece = shop.shelve("Rope-walk");
+        Blob bytes = Blob.of("image/png", new byte[] {1, 2, 3});
+        NewPicture photo = new NewPicture(new Picture(bytes.hash(), bytes.mediaType(), "legend.png"), bytes);
+        shop.apply(shop.stash().keepLegendPhoto(shop.view(), piece, photo));
+        assertThat(Legend.of(shop.view(), piece).photo()).contains(photo.picture());
+
+        shop.apply(shop.stash().saveLegend(shop.view(), piece, List.of(line("A", T1, 180, 200))));
+
+        assertThat(Legend.of(shop.view(), piece).lines()).hasSize(1);
+        assertThat(Legend.of(shop.view(), piece).photo()).contains(photo.picture());
+        assertThat(shop.view().blobs()).containsKey(bytes.hash());
+        assertThat(refusal(shop.stash().keepLegendPhoto(shop.view(), UUID.randomUUID(), photo))
+                        .code())
+                .isEqualTo("no-piece");
     }
 
     @Test
@@ -111,7 +132,7 @@ class LegendSavingTest {
         UUID bag = UUID.randomUUID();
         shop.apply(Result.ok(ChangeSet.named("Overflow of a kit up")
                 .create(Bag.TYPE, bag, new Bag("Crane", Optional.empty(), Optional.of(piece), Optional.empty()))
-                .put(Legend.TYPE, piece, new Legend(List.of(line("A", T1, 180, 200))))
+                .put(Legend.TYPE, piece, Legend.of(List.of(line("A", T1, 180, 200))))
                 .build()));
         shop.apply(shop.stash().setStanding(shop.view(), piece, Standing.ON_THE_BENCH, Optional.empty()));
 

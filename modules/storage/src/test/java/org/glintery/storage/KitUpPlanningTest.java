@@ -113,7 +113,7 @@ class KitUpPlanningTest {
         LegendLine asksMore = new LegendLine(
                 line.symbol(), line.drill(), Optional.of(130L), line.supplied(), Optional.empty(), line.extras());
         shop.apply(Result.ok(ChangeSet.named("Ask more")
-                .put(Legend.TYPE, piece, new Legend(List.of(asksMore)))
+                .put(Legend.TYPE, piece, Legend.of(List.of(asksMore)))
                 .build()));
         Spot leftovers = shop.bag("leftovers");
         shop.move(drill(1), Spot.SUPPLIER, leftovers, 80);
@@ -134,7 +134,7 @@ class KitUpPlanningTest {
         UUID piece = shop.piece("Rope-walk", 0);
         LegendLine asks = new LegendLine("A", drill(1), Optional.of(50L), Amount.unknown(), Optional.empty(), Map.of());
         shop.apply(Result.ok(ChangeSet.named("Ask")
-                .put(Legend.TYPE, piece, new Legend(List.of(asks)))
+                .put(Legend.TYPE, piece, Legend.of(List.of(asks)))
                 .build()));
         shop.kitUp(piece, holder);
 
@@ -162,7 +162,7 @@ class KitUpPlanningTest {
                 .toList();
         shop.apply(Result.ok(ChangeSet.named("Only the book")
                 .put(Settings.TYPE, Settings.ID, new Settings(Settings.Depth.ONLY_THE_BOOK, "EUR", false))
-                .put(Legend.TYPE, piece, new Legend(needs))
+                .put(Legend.TYPE, piece, Legend.of(needs))
                 .build()));
         UUID holder = shop.holder("Case A", 4, Optional.of(100L));
         shop.kitUp(piece, holder);

@@ -119,7 +119,7 @@ public final class WorkshopInFolder implements AutoCloseable {
                                 Optional.empty()));
             }
         }
-        change.create(Legend.TYPE, piece, new Legend(lines));
+        change.create(Legend.TYPE, piece, Legend.of(lines));
         apply(Result.ok(change.build()));
         return piece;
     }

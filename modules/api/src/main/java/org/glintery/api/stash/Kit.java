@@ -31,10 +31,6 @@ public record Kit(
 
     public static final DocumentType<Kit> TYPE = DocumentType.of("stash", "kit", Kit.class);
 
-    public Kit withPictures(List<Picture> newPictures) {
-        return new Kit(title, source, orderedOn, arrivedOn, price, postage, keptAt, newPictures, notes);
-    }
-
     public static Kit titled(String title) {
         return new Kit(
                 title,

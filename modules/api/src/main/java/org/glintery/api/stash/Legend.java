@@ -5,12 +5,17 @@ import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.DocumentType;
+import org.glintery.api.workshop.Picture;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 
-/** The lines of a piece's legend, in their printed order. The document has the piece's id. */
+/**
+ * The lines of a piece's legend, in their printed order. The document has the piece's id.
+ *
+ * @param photo of the printed legend, to type from
+ */
 @Stable
-public record Legend(List<LegendLine> lines) {
+public record Legend(List<LegendLine> lines, Optional<Picture> photo) {
     /** More lines are no legend: a chart can't tell them apart. */
     public static final int MOST_LINES = 1_000;
 
@@ -20,8 +25,17 @@ public record Legend(List<LegendLine> lines) {
         lines = List.copyOf(lines);
     }
 
+    /** A legend of which there is no photo. */
+    public static Legend of(List<LegendLine> lines) {
+        return new Legend(lines, Optional.empty());
+    }
+
+    public Legend withLines(List<LegendLine> newLines) {
+        return new Legend(newLines, photo);
+    }
+
     public static Legend of(View view, UUID piece) {
-        return view.find(TYPE, piece).map(Stored::value).orElse(new Legend(List.of()));
+        return view.find(TYPE, piece).map(Stored::value).orElse(Legend.of(List.of()));
     }
 
     /** The sum of what is needed; empty when any line's need is unknown or there is no line. */

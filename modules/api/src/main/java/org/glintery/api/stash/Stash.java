@@ -12,6 +12,7 @@ import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.NewPicture;
 import org.glintery.api.workshop.View;
 
 /**
@@ -64,6 +65,9 @@ public interface Stash extends CompletionPart {
      */
     Result<ChangeSet> saveLegend(
             View view, UUID piece, List<LegendLine> lines, Map<String, Map<String, CardEntry>> cards);
+
+    /** Keeps a photo of a printed legend, in place of an earlier one. Refused with {@code no-piece}. */
+    Result<ChangeSet> keepLegendPhoto(View view, UUID piece, NewPicture photo);
 
     /**
      * Names a code or corrects its colour, once and everywhere. Refused with {@code no-code} or {@code not-a-colour}.

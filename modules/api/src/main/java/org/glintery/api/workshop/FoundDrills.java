@@ -17,8 +17,7 @@ import org.glintery.api.ledger.Spot;
 @Preview(since = "1.0")
 public record FoundDrills(Drill drill, Spot at, long count) {
 
-    public static final DocumentType<FoundDrills> TYPE =
-            DocumentType.of("ledger", "found-drills", FoundDrills.class);
+    public static final DocumentType<FoundDrills> TYPE = DocumentType.of("ledger", "found-drills", FoundDrills.class);
 
     public FoundDrills {
         if (count <= 0) {

@@ -7,12 +7,12 @@ import java.text.MessageFormat;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import org.glintery.api.OffTheEventThread;
-import org.glintery.api.Preview;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
+import org.glintery.api.Stable;
 
 /** A picture that was checked, with its bytes: put both into the same change. */
-@Preview(since = "1.0")
+@Stable
 public record NewPicture(Picture picture, Blob blob) {
 
     /**

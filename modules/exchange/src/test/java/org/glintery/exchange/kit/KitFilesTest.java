@@ -161,7 +161,7 @@ class KitFilesTest {
         ChangeSet.Builder change = ChangeSet.named("Shelve").create(Kit.TYPE, kit.id(), kit.kit());
         for (NewKit.NewPiece piece : kit.pieces()) {
             change.create(Piece.TYPE, piece.id(), piece.piece());
-            change.create(Legend.TYPE, piece.id(), new Legend(piece.legend()));
+            change.create(Legend.TYPE, piece.id(), Legend.of(piece.legend()));
         }
         kit.cards()
                 .forEach((name, entries) -> change.create(
@@ -204,7 +204,7 @@ class KitFilesTest {
     void readsTheLeastKit_andLeavesUnknownWhatItDoesNotSay() throws IOException {
         NewKit kit = files.read(file(
                         "\uFEFF{\"format\":\"glintery-kit\",\"version\":1,\"title\":\"Crane\",\"pieces\":[{\"title\":\"Crane\","
-                                + "\"shape\":\"round\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T1\"}]}]}"))
+                            + "\"shape\":\"round\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T1\"}]}]}"))
                 .orThrow();
         assertThat(kit.kit()).isEqualTo(Kit.titled("Crane"));
         assertThat(kit.pieces().get(0).piece().standing()).isEqualTo(Standing.SHELVED);
@@ -223,14 +223,19 @@ class KitFilesTest {
             delimiter = '|',
             value = {
                 "{\"title\":\"A\",\"pieces\":[{}]}|pieces[0]: title is missing",
-                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\"},{\"symbol\":\"A\",\"code\":\"T\",\"needed\":-1}]}]}|pieces[0].legend[1].needed should be at least 0",
-                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"neded\":1}]}]}|pieces[0].legend[0]: neded is not a word we know here",
-                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"coverage\":\"half\"}]}|pieces[0].coverage should be one of full, partial, not-said",
+                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\"},{\"symbol\":\"A\",\"code\":\"T\",\"needed\":-1}]}]}|pieces[0].legend[1].needed"
+                    + " should be at least 0",
+                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"neded\":1}]}]}|pieces[0].legend[0]:"
+                    + " neded is not a word we know here",
+                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"coverage\":\"half\"}]}|pieces[0].coverage should be"
+                        + " one of full, partial, not-said",
                 "{\"title\":7,\"pieces\":[]}|title should be text",
                 "{\"title\":\"  \",\"pieces\":[]}|title is blank",
                 "{\"title\":\"A\",\"orderedOn\":\"soonish\",\"pieces\":[]}|orderedOn",
-                "{\"title\":\"A\",\"pictures\":[{\"caption\":\"x\"}],\"pieces\":[]}|pictures[0] should have either bytes or a file",
-                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"needed\":1e30}]}]}|pieces[0].legend[0].needed should be at most 1000000000"
+                "{\"title\":\"A\",\"pictures\":[{\"caption\":\"x\"}],\"pieces\":[]}|pictures[0] should have either"
+                        + " bytes or a file",
+                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"needed\":1e30}]}]}|pieces[0].legend[0].needed"
+                    + " should be at most 1000000000"
             })
     void saysWhatIsWrongAndWhere(String json, String words) throws IOException {
         Path file = file("{\"format\":\"glintery-kit\",\"version\":1," + json.substring(1));

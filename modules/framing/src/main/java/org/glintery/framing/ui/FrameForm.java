@@ -1,10 +1,12 @@
 package org.glintery.framing.ui;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
@@ -22,6 +24,8 @@ import org.openide.util.NbBundle.Messages;
 
 /** The form of a frame plan; each field is kept when it is left. Event thread. */
 final class FrameForm extends JPanel {
+    private static final List<Glazing> USUAL_GLAZINGS =
+            Arrays.stream(Glazing.Material.values()).map(Glazing::usual).toList();
 
     private static final long serialVersionUID = 1L;
 
@@ -96,7 +100,7 @@ final class FrameForm extends JPanel {
         decision = new ChoiceBox<>(Decision.class, List.of(Decision.values()), DecisionWords::of, this::decide);
         glazing = new ChoiceBox<>(
                 Glazing.class,
-                List.of(Glazing.values()),
+                USUAL_GLAZINGS,
                 DecisionWords::of,
                 chosen -> desk.change(edits.set(copy -> copy.glazing = chosen)));
         place = new ChoiceBox<>(
@@ -132,7 +136,13 @@ final class FrameForm extends JPanel {
         decided = plan.decision();
         settleFirst = page.settleFirst();
         decision.show(plan.decision());
-        glazing.show(plan.glazing());
+        boolean usual = USUAL_GLAZINGS.contains(plan.glazing());
+        glazing.show(
+                usual
+                        ? USUAL_GLAZINGS
+                        : Stream.concat(USUAL_GLAZINGS.stream(), Stream.of(plan.glazing()))
+                                .toList(),
+                plan.glazing());
         List<PlaceChoice> choices = new ArrayList<>();
         choices.add(new PlaceChoice(Optional.empty(), Bundle.FrameForm_noPlace()));
         places.forEach(

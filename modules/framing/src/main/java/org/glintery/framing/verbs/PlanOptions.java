@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.glintery.api.framing.FramePlan;
 import org.glintery.api.framing.FramePlan.Decision;
 import org.glintery.api.framing.FramePlan.Glazing;
+import org.glintery.api.framing.FramePlan.Glazing.Material;
 import org.glintery.api.framing.Moulding;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
@@ -33,7 +34,8 @@ final class PlanOptions {
             Param.option("rebate", "MM", "how deep its rebate is"),
             Param.option("allowance", "MM", "play in the rebate, in all a dimension; 3.2 when not said"),
             Param.option("kerf", "MM", "what one saw cut takes; 3 when not said"),
-            Param.option("glazing", "WORD", "none, glass or acrylic, 2 mm thick"),
+            Param.option("glazing", "WORD", "none, glass or acrylic"),
+            Param.option("glazing-thickness", "MM", "how thick it is; 2 when not said"),
             Param.option("lives-at", "TEXT", "where the piece is or will be"),
             Param.option("place", "PLACE", "the keeping place where it is, by name or id"),
             Param.option("on", "DATE", "when it was decided"),
@@ -41,8 +43,8 @@ final class PlanOptions {
 
     private static final Map<String, Decision> DECISIONS = decisions();
 
-    private static final Map<String, Glazing> GLAZINGS =
-            Map.of("none", Glazing.NONE, "glass", Glazing.GLASS_2_MM, "acrylic", Glazing.ACRYLIC_2_MM);
+    private static final Map<String, Material> MATERIALS =
+            Map.of("none", Material.NONE, "glass", Material.GLASS, "acrylic", Material.ACRYLIC);
 
     private final VerbCall call;
     private Optional<String> misunderstood = Optional.empty();
@@ -117,12 +119,21 @@ final class PlanOptions {
                 rebate.orElse(0.0)));
     }
 
+    /** Another material is as thick as is usual, if nothing else is said. */
     private Glazing glazing(Glazing before) {
         Optional<String> word = call.value("glazing").map(String::strip);
-        if (word.filter(w -> !GLAZINGS.containsKey(w)).isPresent()) {
+        if (word.filter(w -> !MATERIALS.containsKey(w)).isPresent()) {
             wrong("--glazing is none, glass or acrylic, not '" + word.get() + "'.");
         }
-        return word.map(w -> GLAZINGS.getOrDefault(w, before)).orElse(before);
+        Material material =
+                word.map(w -> MATERIALS.getOrDefault(w, before.material())).orElse(before.material());
+        Optional<Double> thicknessMm = millimetres("glazing-thickness");
+        if (thicknessMm.isPresent() && (material == Material.NONE || thicknessMm.get() == 0)) {
+            wrong("--glazing-thickness is for glass or acrylic, and more than 0.");
+            return before;
+        }
+        Glazing glazing = material == before.material() ? before : Glazing.usual(material);
+        return thicknessMm.map(mm -> new Glazing(material, mm)).orElse(glazing);
     }
 
     private Optional<Double> millimetres(String option) {

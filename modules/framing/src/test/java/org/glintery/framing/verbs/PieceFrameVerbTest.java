@@ -91,7 +91,10 @@ class PieceFrameVerbTest {
             assertThat(moulding.widthMm()).isEqualTo(30);
             assertThat(moulding.lipMm()).isEqualTo(5);
         });
-        assertThat(plan.glazing()).isEqualTo(FramePlan.Glazing.ACRYLIC_2_MM);
+        assertThat(plan.glazing()).isEqualTo(FramePlan.Glazing.usual(FramePlan.Glazing.Material.ACRYLIC));
+        said(call().with("glazing-thickness", "3,5"));
+        assertThat(shop.plan(piece).glazing())
+                .isEqualTo(new FramePlan.Glazing(FramePlan.Glazing.Material.ACRYLIC, 3.5));
     }
 
     @Test
@@ -128,6 +131,8 @@ class PieceFrameVerbTest {
         assertThat(new PieceFrameVerb().run(call().with("width", "wide"))).isInstanceOf(VerbResult.WrongUsage.class);
         assertThat(new PieceFrameVerb().run(call().with("lip", "5"))).isInstanceOf(VerbResult.WrongUsage.class);
         assertThat(new PieceFrameVerb().run(call().with("glazing", "ice"))).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(new PieceFrameVerb().run(call().flagged("frame").with("glazing-thickness", "3")))
+                .isInstanceOf(VerbResult.WrongUsage.class);
     }
 
     @Test

@@ -3,21 +3,17 @@ package org.glintery.stash.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.glintery.api.Result;
 import org.glintery.api.exchange.LegendReader.Reading;
 import org.glintery.api.stash.CardEntry;
-import org.glintery.api.stash.Kit;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
-import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Stash;
 import org.glintery.api.workshop.ChangeSet;
-import org.glintery.api.workshop.Picture;
-import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.NewPicture;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.parts.PictureDrop;
 
@@ -64,31 +60,9 @@ final class LegendEdits {
         return view -> stash.describe(view, line.drill().card(), line.drill().code(), entry);
     }
 
-    /** Keeps a photo of the legend with the kit; with the piece, when there is no kit. */
+    /** Keeps a photo of the printed legend with it. */
     Function<View, Result<ChangeSet>> keepPhoto(PictureDrop.Taken taken) {
-        Picture photo = new Picture(taken.picture().hash(), taken.picture().mediaType(), LegendSheet.PHOTO_CAPTION);
-        ChangeSet bytes = ChangeSet.named("Keep a photo").blob(taken.blob()).build();
-        return view -> withPhoto(view, photo).then(change -> Result.ok(change.join(bytes)));
-    }
-
-    private Result<ChangeSet> withPhoto(View view, Picture photo) {
-        Piece value = view.find(Piece.TYPE, piece).orElseThrow().value();
-        Optional<Stored<Kit>> kit = value.kit().flatMap(id -> view.find(Kit.TYPE, id));
-        if (kit.isPresent()) {
-            Kit old = kit.get().value();
-            Kit now = new Kit(
-                    old.title(),
-                    old.source(),
-                    old.orderedOn(),
-                    old.arrivedOn(),
-                    old.price(),
-                    old.postage(),
-                    old.keptAt(),
-                    added(old.pictures(), photo),
-                    old.notes());
-            return stash.editKit(view, kit.get().id(), now);
-        }
-        return stash.editPiece(view, piece, value.withPictures(added(value.pictures(), photo)));
+        return view -> stash.keepLegendPhoto(view, piece, new NewPicture(taken.picture(), taken.blob()));
     }
 
     private Function<View, Result<ChangeSet>> edit(Consumer<List<LegendLine>> edit) {
@@ -97,11 +71,5 @@ final class LegendEdits {
             edit.accept(lines);
             return stash.saveLegend(view, piece, lines);
         };
-    }
-
-    private static List<Picture> added(List<Picture> pictures, Picture photo) {
-        List<Picture> all = new ArrayList<>(pictures);
-        all.add(photo);
-        return all;
     }
 }

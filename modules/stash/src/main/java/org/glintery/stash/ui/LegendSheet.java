@@ -12,7 +12,6 @@ import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.ColourCard;
-import org.glintery.api.stash.Kit;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.LineSupply;
@@ -31,9 +30,6 @@ import org.glintery.workbench.parts.DrillLook;
  */
 record LegendSheet(List<Row> rows, List<String> cards, Drill next, Optional<Picture> photo) {
 
-    /** The caption that marks a picture as the photo of a legend. */
-    static final String PHOTO_CAPTION = "Legend";
-
     /**
      * A line.
      *
@@ -48,7 +44,8 @@ record LegendSheet(List<Row> rows, List<String> cards, Drill next, Optional<Pict
     }
 
     static LegendSheet of(View view, Stash stash, UUID piece) {
-        List<LegendLine> lines = Legend.of(view, piece).lines();
+        Legend legend = Legend.of(view, piece);
+        List<LegendLine> lines = legend.lines();
         Map<Integer, LineSupply> supplies = new HashMap<>();
         stash.supplies(view, piece).forEach(supply -> supplies.put(supply.index(), supply));
         Set<String> repeated = repeated(lines);
@@ -66,7 +63,7 @@ record LegendSheet(List<Row> rows, List<String> cards, Drill next, Optional<Pict
                     repeated.contains(line.symbol())));
         }
         Optional<Piece> value = view.find(Piece.TYPE, piece).map(stored -> stored.value());
-        return new LegendSheet(rows, cards(view), next(lines, value), value.flatMap(p -> photo(view, p)));
+        return new LegendSheet(rows, cards(view), next(lines, value), legend.photo());
     }
 
     /** Needed, laid and missing over all lines, as far as they are known. */
@@ -112,15 +109,5 @@ record LegendSheet(List<Row> rows, List<String> cards, Drill next, Optional<Pict
         }
         Shape shape = piece.flatMap(Piece::drillShape).orElse(Shape.ROUND);
         return Drill.of(shape, Drill.usualSizeHundredths(shape), ColourCard.OWN, "?");
-    }
-
-    private static Optional<Picture> photo(View view, Piece piece) {
-        List<Picture> pictures = new ArrayList<>(piece.pictures());
-        piece.kit()
-                .flatMap(id -> view.find(Kit.TYPE, id))
-                .ifPresent(kit -> pictures.addAll(kit.value().pictures()));
-        return pictures.stream()
-                .filter(picture -> picture.caption().equals(PHOTO_CAPTION))
-                .reduce((first, last) -> last);
     }
 }

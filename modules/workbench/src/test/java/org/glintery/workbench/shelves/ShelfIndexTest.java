@@ -109,7 +109,7 @@ class ShelfIndexTest {
         return new TestView(revision)
                 .with(Piece.TYPE, ROPE, round)
                 .with(Piece.TYPE, CRANE, Piece.titled("Boatyard crane", Standing.SHELVED))
-                .with(Legend.TYPE, CRANE, new Legend(List.of(line)));
+                .with(Legend.TYPE, CRANE, Legend.of(List.of(line)));
     }
 
     private static List<String> titles(ShelfIndex index, String query) {

@@ -2,7 +2,7 @@ package org.glintery.records;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.stream.Stream;
+import java.util.List;
 import org.glintery.api.Json;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.workshop.DocumentType;
@@ -21,14 +21,14 @@ class JacksonCodecTest extends JsonCodecContract {
         return codec;
     }
 
-    static Stream<DocumentType<?>> types() {
+    static List<DocumentType<?>> types() {
         return EveryFieldTest.types();
     }
 
     @ParameterizedTest
     @MethodSource("types")
     <T extends Record> void agreesWithThePlainCodec(DocumentType<T> type) {
-        T value = new FilledRecords().fill(type.record());
+        T value = new FilledRecords().of(type.record());
         Json json = codec.toJson(value);
         assertThat(json).isEqualTo(plain.toJson(value));
         assertThat(plain.fromJson(json, type.record())).isEqualTo(value);

@@ -11,13 +11,14 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.UUID;
-import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.DocumentType;
 import org.glintery.api.workshop.RawDocument;
@@ -51,9 +52,9 @@ final class MemoryView implements View {
 
     @Override
     public <T extends Record> List<Stored<T>> all(DocumentType<T> type) {
-        return derived(
+        return remembered(
                 type,
-                view -> state.documents()
+                () -> state.documents()
                         .present()
                         .filter(kept -> kept.ref().owner().equals(type.owner())
                                 && kept.ref().type().equals(type.name()))
@@ -147,12 +148,16 @@ final class MemoryView implements View {
     }
 
     @Override
-    public <T> T derived(Object key, Function<View, T> function) {
+    public <T> T derived(Derived<T> what) {
+        return remembered(what, () -> what.from(this));
+    }
+
+    private <T> T remembered(Object key, Supplier<T> making) {
         synchronized (derived) {
             if (!derived.containsKey(key)) {
-                derived.put(key, function.apply(this));
+                derived.put(key, making.get());
             }
-            @SuppressWarnings("unchecked") // as whoever uses the key says each time
+            @SuppressWarnings("unchecked") // a key is used for one kind of value
             T value = (T) derived.get(key);
             return value;
         }

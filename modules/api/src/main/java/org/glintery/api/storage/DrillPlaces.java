@@ -13,16 +13,14 @@ import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.View;
 
 /** Where the drills of one piece lie, and which places are kept for something else. Reads only. Any thread. */
 @Preview(since = "1.0")
 public final class DrillPlaces {
-
-    /** The key of what is computed once a view. */
-    private enum Seated {
-        KEY
-    }
+    private static final Derived<Map<UUID, List<Spot>>> BAGS_BY_PIECE = DrillPlaces::bagsByPiece;
+    private static final Derived<Map<Spot, Set<UUID>>> PIECES_BY_POCKET = DrillPlaces::piecesByPocket;
 
     private final View view;
     private final UUID piece;
@@ -36,7 +34,7 @@ public final class DrillPlaces {
 
     /** The bags that came with the piece, or were made for its kit, the oldest first. */
     public List<Spot> kitBags() {
-        return view.derived(DrillPlaces.class, DrillPlaces::bagsByPiece).getOrDefault(piece, List.of());
+        return view.derived(BAGS_BY_PIECE).getOrDefault(piece, List.of());
     }
 
     /** Where a maker takes a drill of the piece from: its pockets in symbol order, then the bags of its kit. */
@@ -93,7 +91,7 @@ public final class DrillPlaces {
 
     /** The pockets in which pieces sit, with these pieces. */
     public static Map<Spot, Set<UUID>> pocketsSeated(View view) {
-        return view.derived(Seated.KEY, DrillPlaces::piecesByPocket);
+        return view.derived(PIECES_BY_POCKET);
     }
 
     private boolean isKeptForOthers(Bag bag) {

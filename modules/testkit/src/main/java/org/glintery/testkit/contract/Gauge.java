@@ -10,7 +10,7 @@ final class Gauge {
     static final String OWNER = "contract";
 
     record First(int width) {
-        static final DocumentType<First> TYPE = DocumentType.of(OWNER, "gauge", 1, First.class);
+        static final DocumentType<First> TYPE = DocumentType.of(OWNER, "gauge", First.class);
     }
 
     record Second(int widthMm, Optional<Part> part) {

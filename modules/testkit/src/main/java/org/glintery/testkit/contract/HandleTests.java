@@ -76,7 +76,9 @@ abstract class HandleTests extends WorkshopContract.Part {
         assertThat(view().blobs()).containsExactlyEntriesOf(java.util.Map.of(blob.hash(), "image/png"));
         assertThat(workshop().blob(blob.hash()).orElseThrow()).containsExactly(4, 5);
         assertThat(workshop().blob(Blob.hash(new byte[] {6}))).isEmpty();
-        Blob wrong = new Blob(Blob.hash(new byte[] {6}), "image/png", new byte[] {7});
+        byte[] changedLater = {6};
+        Blob wrong = Blob.of("image/png", changedLater);
+        changedLater[0]++;
         assertThat(apply(ChangeSet.named("wrong").blob(wrong))).isEqualTo("malformed");
     }
 

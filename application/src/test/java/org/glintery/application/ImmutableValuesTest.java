@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.DocumentType;
 import org.glintery.testkit.FilledRecords;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,7 +26,7 @@ class ImmutableValuesTest {
 
     static Stream<Class<?>> recordsWithCollections() {
         return ExportedTypes.of("api").stream()
-                .filter(Class::isRecord)
+                .filter(type -> type.isRecord() && type != DocumentType.class) // its lists hold functions
                 .filter(type -> Arrays.stream(type.getRecordComponents()).anyMatch(ImmutableValuesTest::isCollection));
     }
 
@@ -68,11 +68,7 @@ class ImmutableValuesTest {
     }
 
     private static Record filled(Class<? extends Record> type) {
-        ChangeSet change = ChangeSet.named("none").build();
-        return new FilledRecords()
-                .with(org.glintery.api.storage.Storage.KitUpPlan.class, "change", change)
-                .with(org.glintery.api.storage.Storage.KitDownPlan.class, "change", change)
-                .of(type);
+        return new FilledRecords().of(type);
     }
 
     private static Object changeable(Object value) {

@@ -25,7 +25,7 @@ class RecipesTest {
     @CsvSource({
         "workbench/src/main/java/org/glintery/workbench/spi, 10",
         "api/src/main/java/org/glintery/api/verb, 8",
-        "api/src/main/java/org/glintery/api/workshop, 8"
+        "api/src/main/java/org/glintery/api/workshop, 9"
     })
     void showCodeOfTheSampleInEveryStep(String page, int steps) throws IOException {
         String text = Files.readString(MODULES.resolve(page).resolve("package-info.java"));

@@ -18,11 +18,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.glintery.api.Json;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.time.About;
+import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.Picture;
+import org.glintery.api.workshop.Precondition;
 import org.glintery.api.workshop.Settings;
 
 /**
@@ -97,7 +101,8 @@ public final class FilledRecords {
                 return map;
             }
         }
-        return single((Class<?>) type, name);
+        // of a type that its user chooses, as in Result.Ok<T>
+        return single(type instanceof Class<?> plain ? plain : String.class, name);
     }
 
     private Object single(Class<?> type, String name) {
@@ -146,6 +151,21 @@ public final class FilledRecords {
         }
         if (type == Spot.class) {
             return new Spot.InPocket(new UUID(78, count), new UUID(79, count));
+        }
+        if (type == byte[].class) {
+            return new byte[] {(byte) count};
+        }
+        if (type == Blob.class) {
+            return Blob.of("image/png", new byte[] {1, (byte) count});
+        }
+        if (type == Json.class) {
+            return Json.Num.of(count);
+        }
+        if (type == Precondition.class) {
+            return of(Precondition.DocumentAt.class);
+        }
+        if (type == Operation.class) {
+            return of(Operation.Remove.class);
         }
         if (type == Picture.class) {
             return given.getOrDefault("Picture", new Picture("0".repeat(64), "image/png", "caption " + count));

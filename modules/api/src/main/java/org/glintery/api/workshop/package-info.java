@@ -30,11 +30,12 @@
  *         .create(CareNote.TYPE, id, new CareNote(piece.id(), on, words.strip()))
  *         .build());
  * }</pre>
- * <li>Find it in a view. What is computed from all of them is computed once a view, if its
- *     {@link org.glintery.api.workshop.Derived} is kept in a constant:
+ * <li>Say what is to be computed from all of them; a {@link org.glintery.api.workshop.Derived} in a constant is computed
+ *     once a view:
  *     <pre>{@code
  * private static final Derived<Map<UUID, List<CareNote>>> BY_PIECE = CareBook::byPiece;
  * }</pre>
+ * <li>Ask a view for it:
  *     <pre>{@code
  * return view.derived(BY_PIECE).getOrDefault(piece, List.of());
  * }</pre>

@@ -73,7 +73,11 @@ public interface Storage extends CompletionPart {
     }
 
     /** What is done with the drills that are left in the bags of a kit. */
-    record LeftoversPlan(ChangeSet change, List<Step> steps) {}
+    record LeftoversPlan(ChangeSet change, List<Step> steps) {
+        public LeftoversPlan {
+            steps = List.copyOf(steps);
+        }
+    }
 
     /** One thing to do with the hands: so many of a drill from here to there. */
     record Step(Drill drill, Spot from, Spot to, Balance amount) {}

@@ -51,6 +51,11 @@ final class ComputedActiveWork implements ActiveWork {
     }
 
     @Override
+    public Result<ChangeSet> removeSitting(View view, UUID id) {
+        return new SittingRecording(view, bench).remove(id);
+    }
+
+    @Override
     public Result<ChangeSet> begin(View view, UUID piece, ZonedDateTime now) {
         return new SittingClock(view, bench, piece).begin(now);
     }

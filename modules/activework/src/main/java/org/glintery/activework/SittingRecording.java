@@ -7,11 +7,13 @@ import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
+import org.glintery.api.activework.Laid;
 import org.glintery.api.activework.Sitting;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Operation;
+import org.glintery.api.workshop.Precondition;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
@@ -44,7 +46,7 @@ final class SittingRecording {
         Optional<Stored<Sitting>> old = view.find(Sitting.TYPE, id);
         Optional<Stored<Piece>> piece = view.find(Piece.TYPE, sitting.piece());
         if (old.isEmpty()) {
-            return Result.refused("no-sitting", "That sitting is no longer in the workshop. Nothing was changed.");
+            return noSitting();
         }
         if (piece.isEmpty()) {
             return Bench.noPiece();
@@ -58,6 +60,46 @@ final class SittingRecording {
         Map<String, Long> before = old.get().value().laid().bySymbol();
         return checked(sitting, piece.get().value())
                 .then(warnings -> book(change, id, sitting, piece.get().value(), before, warnings));
+    }
+
+    Result<ChangeSet> remove(UUID id) {
+        Optional<Stored<Sitting>> old = view.find(Sitting.TYPE, id);
+        if (old.isEmpty()) {
+            return noSitting();
+        }
+        Sitting sitting = old.get().value();
+        Optional<Piece> piece = view.find(Piece.TYPE, sitting.piece()).map(Stored::value);
+        ChangeSet.Builder change = ChangeSet.named(Bundle.SittingRecording_remove(
+                        sitting.day().words(), piece.map(Piece::title).orElse("")))
+                .require(new Precondition.DocumentAt(
+                        Sitting.TYPE.ref(id), old.get().version()))
+                .remove(Sitting.TYPE.ref(id));
+        Sitting nothingLaid = withoutSymbols(sitting);
+        return piece.map(p -> book(change, id, nothingLaid, p, sitting.laid().bySymbol(), List.of()))
+                .orElseGet(() -> Result.ok(change.build()));
+    }
+
+    private static Sitting withoutSymbols(Sitting sitting) {
+        return new Sitting(
+                sitting.piece(),
+                sitting.day(),
+                sitting.startedAt(),
+                sitting.zone(),
+                sitting.minutes(),
+                sitting.pausedMinutes(),
+                Laid.NOT_SAID,
+                sitting.where(),
+                sitting.note());
+    }
+
+    @Messages({
+        "SittingRecording.noSitting=That sitting is no longer in the workshop. Nothing was changed.",
+        "# {0} - day",
+        "# {1} - title",
+        "SittingRecording.remove=Take away the sitting of {0} at {1}"
+    })
+    private static Result<ChangeSet> noSitting() {
+        return Result.refused("no-sitting", Bundle.SittingRecording_noSitting());
     }
 
     private Result<List<String>> checked(Sitting sitting, Piece piece) {

@@ -311,6 +311,30 @@ class SittingRecordingTest {
     }
 
     @Test
+    void aSittingThatIsTakenAwayGivesItsDrillsBack_andUndoBringsItBack() {
+        UUID piece = shop.piece("Rope-walk", Standing.SHELVED, line("A", T1, 500, 600));
+        UUID id = shop.sit(piece, MAY, bySymbol(Map.of("A", 120L)));
+        String before = shop.view().contentDigest();
+
+        shop.apply(shop.bench().removeSitting(shop.view(), id));
+
+        assertThat(shop.bench().sittings(shop.view(), piece)).isEmpty();
+        assertThat(shop.count(new Spot.OnCanvas(piece), T1)).isZero();
+        assertThat(shop.count(shop.bagOf(piece), T1)).isEqualTo(600);
+        assertThat(shop.view().reserved(T1)).isEqualTo(600);
+
+        shop.workshop().undo().orThrow();
+        assertThat(shop.view().contentDigest()).isEqualTo(before);
+    }
+
+    @Test
+    void refusesToTakeAwayASittingThatIsGone() {
+        assertThat(refusal(shop.bench().removeSitting(shop.view(), UUID.randomUUID()))
+                        .code())
+                .isEqualTo("no-sitting");
+    }
+
+    @Test
     void aSittingStaysWithItsPiece() {
         UUID piece = shop.piece("Rope-walk", Standing.SHELVED);
         UUID other = shop.piece("Net loft", Standing.SHELVED);

@@ -31,6 +31,10 @@ import org.glintery.api.workshop.HistoryLine;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
+import org.glintery.api.workshop.Workshop.BackedUp;
+import org.glintery.api.workshop.Workshop.CheckReport;
+import org.glintery.api.workshop.Workshop.CopyReport;
+import org.glintery.api.workshop.Workshop.Registration;
 
 /** A workshop in its folder. Any thread; the work on the database is handed to the writer thread. */
 final class H2Workshop implements Workshop {
@@ -269,7 +273,17 @@ final class H2Workshop implements Workshop {
     @Override
     public Result<CopyReport> backup(Path file) {
         OffTheEventThread.check();
-        return new BackupZip(this, codec, clock).write(file);
+        Result<CopyReport> written = new BackupZip(this, codec, clock).write(file);
+        if (written instanceof Result.Ok<CopyReport>) {
+            new LastBackup(folder).remember(clock.instant(), file);
+        }
+        return written;
+    }
+
+    @Override
+    public Optional<BackedUp> lastBackup() {
+        OffTheEventThread.check();
+        return new LastBackup(folder).read();
     }
 
     @Override

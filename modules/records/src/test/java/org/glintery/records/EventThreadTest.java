@@ -52,6 +52,7 @@ class EventThreadTest {
         work.put("blob", () -> workshop.blob("00"));
         work.put("check", workshop::check);
         work.put("backup", () -> workshop.backup(temp.resolve("a.zip")));
+        work.put("lastBackup", workshop::lastBackup);
         work.put("exportJson", () -> workshop.exportJson(temp.resolve("a.json")));
         work.put("importJson", () -> workshop.importJson(temp.resolve("a.json")));
         work.put("close", workshop::close);

@@ -236,6 +236,24 @@ class H2WorkshopTest {
     }
 
     @Test
+    void remembersItsLastBackup_alsoAfterItWasClosed_andForgetsADamagedNote() throws Exception {
+        assertThat(workshop.lastBackup()).isEmpty();
+        String before = workshop.view().contentDigest();
+        Path backup = temp.resolve("b.zip");
+        workshop.backup(backup).orThrow();
+
+        workshop.close();
+        try (Workshop again = workshops.open(temp.resolve("w")).orThrow()) {
+            assertThat(again.lastBackup().orElseThrow().file())
+                    .isEqualTo(backup.toAbsolutePath().toString());
+            assertThat(again.undoable()).isEmpty();
+            assertThat(again.view().contentDigest()).isEqualTo(before);
+            Files.writeString(temp.resolve("w").resolve(LastBackup.FILE), "at=yesterday");
+            assertThat(again.lastBackup()).isEmpty();
+        }
+    }
+
+    @Test
     void refusesASecondOpener_andNamesTheFirst() {
         Result<Workshop> second = workshops.open(temp.resolve("w"));
         assertThat(code(second)).isEqualTo("in-use");

@@ -57,10 +57,12 @@ class DialogsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"Add a sitting", "Complete it", "Ask", "Answer"})
-    void opensFromTheSittings(String button) throws Exception {
-        TopComponent page = openPiece("Sittings");
-        look("sittings " + button, () -> Dialogs.button(page, button).doClick());
+    @CsvSource({"Sittings, Add a sitting", "Sittings, Complete it", "Questions, Ask", "Questions, Answer", "Story, Edit"
+    })
+    void opensFromThePage(String tab, String button) throws Exception {
+        TopComponent page = openPiece(tab);
+        Screen.shoot(SelfTestRun.shots(), "page-" + tab.toLowerCase());
+        look(tab + " " + button, () -> Dialogs.button(page, button).doClick());
     }
 
     private TopComponent openPiece(String tab) {

@@ -3,6 +3,7 @@ package org.glintery.selftest;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Color;
+import java.awt.Container;
 import java.awt.event.ActionEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ import javax.swing.JList;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextField;
 import javax.swing.UIManager;
+import org.assertj.core.api.SoftAssertions;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.Stored;
@@ -36,6 +38,7 @@ import org.openide.windows.WindowManager;
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class WindowsTest {
     private static final int PLAIN_GROUND_COLOURS = 12;
+    private final SoftAssertions reading = new SoftAssertions();
     private Desk desk;
     private final Path shots =
             SelfTestRun.folder().resolve(System.getProperty("glintery.selftest.name", "screenshots"));
@@ -69,9 +72,21 @@ class WindowsTest {
                 assertThat(Screen.shoot(shots, look + "-" + id))
                         .as("colours on " + id)
                         .isGreaterThan(PLAIN_GROUND_COLOURS);
+                read(id, WindowManager.getDefault().findTopComponent(id));
             }
         }
         switchTo(false);
+        reading.assertAll();
+    }
+
+    private void read(String what, Container shown) {
+        Screen.onEventThread(() -> {
+            reading.assertThat(Reading.cutOff(shown)).as("cut off in " + what).isEmpty();
+            reading.assertThat(Reading.nameless(shown))
+                    .as("without a name in " + what)
+                    .isEmpty();
+            return null;
+        });
     }
 
     @Test
@@ -87,6 +102,7 @@ class WindowsTest {
             tabs += showTabs(piece.getKey(), piece.getValue());
         }
         assertThat(tabs).as("tabs that were shown").isGreaterThanOrEqualTo(pieces.size());
+        reading.assertAll();
     }
 
     private int showTabs(Standing standing, UUID piece) throws Exception {
@@ -105,7 +121,9 @@ class WindowsTest {
                 tabs.setSelectedIndex(index);
                 return tabs.getTitleAt(index);
             });
-            Screen.shoot(shots, "piece-" + standing.name().toLowerCase() + "-" + (i + 1) + "-" + title.toLowerCase());
+            String name = "piece-" + standing.name().toLowerCase() + "-" + (i + 1) + "-" + title.toLowerCase();
+            Screen.shoot(shots, name);
+            read(name, tabs.getParent());
         }
         return count;
     }

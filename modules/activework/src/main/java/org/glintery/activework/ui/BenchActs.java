@@ -5,7 +5,6 @@ import java.time.ZonedDateTime;
 import java.util.UUID;
 import org.glintery.api.Result;
 import org.glintery.api.activework.ActiveWork;
-import org.glintery.api.activework.Question;
 import org.glintery.api.activework.Sitting;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.Stored;
@@ -85,6 +84,12 @@ final class BenchActs implements RunningStrip.Acts {
         }
     }
 
+    /** At once: it can be undone. */
+    @Messages("BenchActs.removed=The sitting was taken away. Undo brings it back.")
+    void remove(Stored<Sitting> sitting) {
+        desk.change(view -> bench.removeSitting(view, sitting.id()), applied -> desk.say(Bundle.BenchActs_removed()));
+    }
+
     void putOnTheBench() {
         desk.change(view -> bench.start(view, piece, today()));
     }
@@ -95,16 +100,6 @@ final class BenchActs implements RunningStrip.Acts {
 
     void complete() {
         dialogs.completion(piece).ifPresent(told -> desk.change(view -> bench.complete(view, told)));
-    }
-
-    void ask() {
-        UUID id = UUID.randomUUID();
-        dialogs.question(piece).ifPresent(question -> desk.change(view -> bench.ask(view, id, question)));
-    }
-
-    void answer(Stored<Question> question) {
-        dialogs.answer(question.value())
-                .ifPresent(answer -> desk.change(view -> bench.answer(view, question.id(), answer)));
     }
 
     private ZonedDateTime now() {

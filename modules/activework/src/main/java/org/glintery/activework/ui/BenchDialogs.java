@@ -3,15 +3,11 @@ package org.glintery.activework.ui;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
-import javax.swing.ButtonGroup;
-import javax.swing.JCheckBox;
 import javax.swing.JPanel;
-import javax.swing.JRadioButton;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.activework.Completion;
-import org.glintery.api.activework.Question;
 import org.glintery.api.time.About;
 import org.glintery.workbench.parts.AboutField;
 import org.glintery.workbench.parts.Asking;
@@ -66,70 +62,6 @@ final class BenchDialogs {
                         on.value().orElseGet(this::today),
                         score.score(),
                         comments.getText().strip()))
-                : Optional.empty();
-    }
-
-    @Messages({
-        "BenchDialogs.ask=A question",
-        "BenchDialogs.askDo=Keep the question",
-        "BenchDialogs.question=What is in doubt",
-        "BenchDialogs.settle=To be settled before sealing, trimming or framing",
-        "BenchDialogs.needsText=Write a few words first."
-    })
-    Optional<Question> question(UUID piece) {
-        JTextArea text = area();
-        JCheckBox settle = new JCheckBox(Bundle.BenchDialogs_settle());
-        settle.setOpaque(false);
-        WrappedText words = Texts.wrappedHint("");
-        JPanel sheet = sheet(new FormSheet()
-                .field(Bundle.BenchDialogs_question(), new JScrollPane(text))
-                .whole(settle)
-                .whole(words));
-        boolean done = Asking.ask(Bundle.BenchDialogs_ask(), sheet, Bundle.BenchDialogs_askDo(), () -> {
-            words.setText(text.getText().isBlank() ? Bundle.BenchDialogs_needsText() : "");
-            return !text.getText().isBlank();
-        });
-        return done
-                ? Optional.of(new Question(
-                        piece,
-                        text.getText().strip(),
-                        Optional.empty(),
-                        today(),
-                        settle.isSelected(),
-                        Optional.empty()))
-                : Optional.empty();
-    }
-
-    @Messages({
-        "BenchDialogs.answerDo=Keep the answer",
-        "BenchDialogs.left=Left as it is, because",
-        "BenchDialogs.changed=Changed",
-        "BenchDialogs.because=Why, or what was changed",
-        "BenchDialogs.needsReason=Say why it is left as it is. A few words are enough."
-    })
-    Optional<Question.Answer> answer(Question question) {
-        JRadioButton left = new JRadioButton(Bundle.BenchDialogs_left(), true);
-        JRadioButton changed = new JRadioButton(Bundle.BenchDialogs_changed());
-        ButtonGroup choice = new ButtonGroup();
-        choice.add(left);
-        choice.add(changed);
-        left.setOpaque(false);
-        changed.setOpaque(false);
-        JTextArea because = area();
-        WrappedText words = Texts.wrappedHint("");
-        JPanel sheet = sheet(new FormSheet()
-                .whole(left)
-                .whole(changed)
-                .field(Bundle.BenchDialogs_because(), new JScrollPane(because))
-                .whole(words));
-        boolean done = Asking.ask(question.text(), sheet, Bundle.BenchDialogs_answerDo(), () -> {
-            boolean said = changed.isSelected() || !because.getText().isBlank();
-            words.setText(said ? "" : Bundle.BenchDialogs_needsReason());
-            return said;
-        });
-        return done
-                ? Optional.of(new Question.Answer(
-                        changed.isSelected(), because.getText().strip(), today()))
                 : Optional.empty();
     }
 

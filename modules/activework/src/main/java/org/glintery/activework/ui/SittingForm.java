@@ -1,12 +1,9 @@
 package org.glintery.activework.ui;
 
-import java.awt.Component;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import javax.swing.DefaultListCellRenderer;
-import javax.swing.JComboBox;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
@@ -14,6 +11,7 @@ import org.glintery.activework.ui.SittingDraft.Measure;
 import org.glintery.api.Result;
 import org.glintery.api.time.About;
 import org.glintery.workbench.parts.AboutField;
+import org.glintery.workbench.parts.ChoiceBox;
 import org.glintery.workbench.parts.FormSheet;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
@@ -27,7 +25,7 @@ final class SittingForm extends JPanel {
     private static final int WIDTH_PX = 480;
 
     private final AboutField day;
-    private final JComboBox<Measure> measure = new JComboBox<>(Measure.values());
+    private final ChoiceBox<Measure> measure = new ChoiceBox<>(List.of(Measure.values()), SittingForm::word);
     private final JTextField amount = new JTextField();
     private final JTextField symbols = new JTextField();
     private final JTextField minutes = new JTextField();
@@ -64,7 +62,6 @@ final class SittingForm extends JPanel {
         sheet.field(Bundle.SittingForm_where(), where).field(Bundle.SittingForm_note(), note);
         add(sheet);
         add(trouble, "wmin 0");
-        measure.setRenderer(new MeasureWords());
         fill();
     }
 
@@ -82,7 +79,7 @@ final class SittingForm extends JPanel {
         About when = day.value().orElse(begun.day());
         return new SittingDraft(
                 when,
-                (Measure) measure.getSelectedItem(),
+                measure.chosen(),
                 amount.getText(),
                 symbols.getText(),
                 minutes.getText(),
@@ -103,24 +100,13 @@ final class SittingForm extends JPanel {
         return understood instanceof Result.Ok<?>;
     }
 
-    @Messages({
-        "MeasureWords.drills=drills",
-        "MeasureWords.percent=percent of the whole",
-        "MeasureWords.sections=sections"
+    @Messages({"SittingForm.drills=drills", "SittingForm.percent=percent of the whole", "SittingForm.sections=sections"
     })
-    private static final class MeasureWords extends DefaultListCellRenderer {
-
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public Component getListCellRendererComponent(
-                JList<?> list, Object value, int index, boolean selected, boolean focused) {
-            String words = switch ((Measure) value) {
-                case DRILLS -> Bundle.MeasureWords_drills();
-                case PERCENT -> Bundle.MeasureWords_percent();
-                case SECTIONS -> Bundle.MeasureWords_sections();
-            };
-            return super.getListCellRendererComponent(list, words, index, selected, focused);
-        }
+    private static String word(Measure measure) {
+        return switch (measure) {
+            case DRILLS -> Bundle.SittingForm_drills();
+            case PERCENT -> Bundle.SittingForm_percent();
+            case SECTIONS -> Bundle.SittingForm_sections();
+        };
     }
 }

@@ -1,7 +1,6 @@
 package org.glintery.activework.ui;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -11,13 +10,11 @@ import org.glintery.activework.ui.SittingDraft.Measure;
 import org.glintery.api.activework.ActiveWork;
 import org.glintery.api.activework.Forecast;
 import org.glintery.api.activework.Progress;
-import org.glintery.api.activework.Question;
 import org.glintery.api.activework.RunningSitting;
 import org.glintery.api.activework.Sitting;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
-import org.glintery.api.time.About;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
@@ -27,7 +24,6 @@ import org.glintery.api.workshop.View;
  *
  * @param running the sitting that goes on
  * @param sittings newest first
- * @param questions open ones first, then answered ones, each newest first
  * @param measure in which the maker tells sittings of this piece
  * @param hasSymbols whether drills can be told by symbol
  */
@@ -37,7 +33,6 @@ record SittingsPage(
         Forecast forecast,
         Optional<WorkingTime> running,
         List<Stored<Sitting>> sittings,
-        List<Stored<Question>> questions,
         Measure measure,
         boolean hasSymbols) {
 
@@ -53,21 +48,8 @@ record SittingsPage(
                 bench.forecast(view, id, today),
                 view.find(RunningSitting.TYPE, id).map(Stored::value).map(WorkingTime::of),
                 sittings,
-                questions(view, id),
                 measure(sittings, piece),
                 Settings.keepsDrills(view) && !Legend.of(view, id).lines().isEmpty());
-    }
-
-    private static List<Stored<Question>> questions(View view, UUID id) {
-        Comparator<Stored<Question>> openFirst =
-                Comparator.comparing(question -> question.value().answer().isPresent());
-        Comparator<Stored<Question>> newestFirst = Comparator.<Stored<Question>, About>comparing(
-                        question -> question.value().askedOn())
-                .reversed();
-        return view.all(Question.TYPE).stream()
-                .filter(question -> question.value().piece().equals(id))
-                .sorted(openFirst.thenComparing(newestFirst))
-                .toList();
     }
 
     /** As it was told last; else in sections, where the piece is divided so. */

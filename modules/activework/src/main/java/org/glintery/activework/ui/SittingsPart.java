@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.UUID;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -11,7 +12,9 @@ import javax.swing.JPanel;
 import javax.swing.JTable;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.activework.ActiveWork;
+import org.glintery.api.activework.Sitting;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.parts.Buttons;
 import org.glintery.workbench.parts.PageScroll;
@@ -40,11 +43,11 @@ final class SittingsPart implements ScreenPart<SittingsPage> {
     private final JTable table = Tables.readable(new JTable(rows), Bundle.SittingsPart_sittings());
     private final JComponent scrollingTable = Tables.scrolling(table);
     private final WrappedText none = Texts.wrappedHint(Bundle.SittingsPart_none());
-    private final QuestionsPanel questions;
     private final JButton start;
     private final JButton rest;
     private final JButton complete;
     private final JButton correct;
+    private final JButton remove;
     private final JComponent page;
 
     @Messages({
@@ -56,8 +59,7 @@ final class SittingsPart implements ScreenPart<SittingsPage> {
         "SittingsPart.none=No sitting yet. Begin one now, or add one from before: how much was laid may be told in drills, in percent or in sections, or not at all.",
         "SittingsPart.add=Add a sitting",
         "SittingsPart.correct=Correct it",
-        "SittingsPart.questions=Questions",
-        "SittingsPart.ask=Ask"
+        "SittingsPart.remove=Take it away"
     })
     SittingsPart(Desk desk, UUID piece) {
         this.desk = desk;
@@ -65,13 +67,20 @@ final class SittingsPart implements ScreenPart<SittingsPage> {
         this.piece = piece;
         acts = new BenchActs(desk, piece);
         running = new RunningStrip(desk.clock(), acts);
-        questions = new QuestionsPanel(acts::answer);
         start = Buttons.plain(Pictogram.BENCH, Bundle.SittingsPart_start(), acts::putOnTheBench);
         rest = Buttons.plain(Pictogram.REST, Bundle.SittingsPart_rest(), acts::letRest);
         complete = Buttons.plain(Pictogram.DONE, Bundle.SittingsPart_complete(), acts::complete);
         correct = Buttons.plain(Pictogram.EDIT, Bundle.SittingsPart_correct(), this::correctSelected);
+        remove = Buttons.plain(
+                Pictogram.REMOVE, Bundle.SittingsPart_remove(), () -> selected().ifPresent(acts::remove));
         correct.setEnabled(false);
-        table.getSelectionModel().addListSelectionListener(e -> correct.setEnabled(table.getSelectedRow() >= 0));
+        remove.setEnabled(false);
+        table.getSelectionModel().addListSelectionListener(e -> {
+            correct.setEnabled(selected().isPresent());
+            remove.setEnabled(selected().isPresent());
+        });
+        Tables.onKey(table, "ENTER", this::correctSelected);
+        Tables.onKey(table, "DELETE", () -> selected().ifPresent(acts::remove));
         table.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent e) {
@@ -88,28 +97,18 @@ final class SittingsPart implements ScreenPart<SittingsPage> {
                 "insets " + Space.SECTION + ", fillx, wrap 1, hidemode 3, gapy " + Space.APART,
                 "[grow, fill, 0:pref:" + Space.px(Space.READING_WIDTH + 240) + "]"));
         column.setOpaque(false);
-        JPanel standings = new JPanel(new MigLayout("insets 0, hidemode 3, gap " + Space.NEAR));
-        standings.setOpaque(false);
-        standings.add(start);
-        standings.add(rest);
-        standings.add(complete);
-        column.add(new SectionHeading(Bundle.SittingsPart_progress(), standings), "wmin 0");
+        column.add(new SectionHeading(Bundle.SittingsPart_progress(), start, rest, complete), "wmin 0");
         column.add(progress, "wmin 0");
         column.add(running, "wmin 0");
         column.add(
                 new SectionHeading(
                         Bundle.SittingsPart_sittings(),
                         Buttons.plain(Pictogram.ADD, Bundle.SittingsPart_add(), acts::addSitting),
-                        correct),
+                        correct,
+                        remove),
                 "wmin 0, gaptop " + Space.NEAR);
         column.add(none, "wmin 0");
         column.add(scrollingTable, "wmin 0");
-        column.add(
-                new SectionHeading(
-                        Bundle.SittingsPart_questions(),
-                        Buttons.plain(Pictogram.QUESTION, Bundle.SittingsPart_ask(), acts::ask)),
-                "wmin 0, gaptop " + Space.NEAR);
-        column.add(questions, "wmin 0");
         return column;
     }
 
@@ -136,17 +135,20 @@ final class SittingsPart implements ScreenPart<SittingsPage> {
         none.setVisible(shown.sittings().isEmpty());
         scrollingTable.setVisible(!shown.sittings().isEmpty());
         if (rows.show(shown.sittings())) {
+            Tables.widths(table, SittingsTable.WIDTHS_PX);
             int visible = Math.min(MOST_ROWS_SHOWN, shown.sittings().size());
             table.setPreferredScrollableViewportSize(
                     new Dimension(Space.px(Space.READING_WIDTH), visible * table.getRowHeight()));
         }
-        questions.show(shown.questions());
         page.revalidate();
     }
 
     private void correctSelected() {
-        if (table.getSelectedRow() >= 0) {
-            acts.correct(rows.row(table.getSelectedRow()));
-        }
+        selected().ifPresent(acts::correct);
+    }
+
+    private Optional<Stored<Sitting>> selected() {
+        int row = table.getSelectedRow();
+        return row >= 0 && row < rows.getRowCount() ? Optional.of(rows.row(row)) : Optional.empty();
     }
 }

@@ -10,6 +10,9 @@ import org.openide.util.NbBundle.Messages;
 final class SittingsTable extends AbstractTableModel {
 
     private static final long serialVersionUID = 1L;
+    /** Of the columns, in pixels at the usual text size; the note takes most. */
+    static final int[] WIDTHS_PX = {140, 110, 90, 120, 260};
+
     private static final int COLUMNS = 5;
 
     private transient List<Stored<Sitting>> rows = List.of();

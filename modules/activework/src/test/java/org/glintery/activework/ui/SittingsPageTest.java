@@ -9,12 +9,10 @@ import static org.glintery.activework.BenchShop.line;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
-import java.util.Optional;
 import java.util.UUID;
 import org.glintery.activework.BenchShop;
 import org.glintery.activework.ui.SittingDraft.Measure;
 import org.glintery.api.activework.Laid;
-import org.glintery.api.activework.Question;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.time.About;
 import org.junit.jupiter.api.AfterEach;
@@ -40,14 +38,6 @@ class SittingsPageTest {
         return SittingsPage.of(shop.view(), shop.bench(), piece, TODAY);
     }
 
-    private UUID ask(UUID piece, String text, String day) {
-        UUID id = UUID.randomUUID();
-        About on = About.edtf(day).orElseThrow();
-        Question question = new Question(piece, text, Optional.empty(), on, false, Optional.empty());
-        shop.apply(shop.bench().ask(shop.view(), id, question));
-        return id;
-    }
-
     @Test
     void theNewestSittingComesFirst() {
         UUID piece = shop.piece("Rope-walk", Standing.SHELVED);
@@ -68,20 +58,6 @@ class SittingsPageTest {
 
         assertThat(page(divided).measure()).isEqualTo(Measure.PERCENT);
         assertThat(page(shop.piece("Rope-walk", Standing.SHELVED)).measure()).isEqualTo(Measure.DRILLS);
-    }
-
-    @Test
-    void openQuestionsComeBeforeAnsweredOnes() {
-        UUID piece = shop.piece("Rope-walk", Standing.SHELVED);
-        UUID answered = ask(piece, "answered", "2025-05-01");
-        ask(piece, "older", "2025-03");
-        ask(piece, "newer", "2025-04");
-        ask(shop.piece("Net loft", Standing.SHELVED), "elsewhere", "2025-04");
-        shop.apply(shop.bench().answer(shop.view(), answered, new Question.Answer(true, "", MAY)));
-
-        assertThat(page(piece).questions())
-                .extracting(q -> q.value().text())
-                .containsExactly("newer", "older", "answered");
     }
 
     @Test

@@ -38,6 +38,12 @@ public interface ActiveWork {
     Result<ChangeSet> editSitting(View view, UUID id, Sitting sitting);
 
     /**
+     * Takes a sitting away; drills that it booked by symbol go back where they came from, as far as that is known. Refused with
+     * {@code no-sitting}.
+     */
+    Result<ChangeSet> removeSitting(View view, UUID id);
+
+    /**
      * Begins a sitting that goes on from now until {@link #end}; it outlives a restart. Refused with {@code no-piece},
      * {@code already-made}, or {@code goes-on} when one does already.
      */

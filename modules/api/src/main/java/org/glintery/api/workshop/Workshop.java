@@ -1,6 +1,7 @@
 package org.glintery.api.workshop;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletionStage;
@@ -62,6 +63,9 @@ public interface Workshop extends AutoCloseable {
     /** Writes one file that can be read without us. Disk. Refused if the file exists or can't be written. */
     Result<CopyReport> backup(Path file);
 
+    /** When the last backup was written; remembered beside the workshop's files. Disk. */
+    Optional<BackedUp> lastBackup();
+
     /** Writes all documents, movements and blobs as one JSON file. Disk. */
     Result<CopyReport> exportJson(Path file);
 
@@ -84,6 +88,9 @@ public interface Workshop extends AutoCloseable {
             problems = List.copyOf(problems);
         }
     }
+
+    /** @param file as it was named then; it may have been moved since */
+    record BackedUp(Instant at, String file) {}
 
     /** What a backup, export, import or restore carried. */
     record CopyReport(Path file, long documents, long movements, long blobs, long bytes) {}

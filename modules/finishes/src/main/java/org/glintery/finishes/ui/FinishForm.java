@@ -15,8 +15,10 @@ import org.glintery.api.finishes.Finish.Sealing;
 import org.glintery.api.workshop.Picture;
 import org.glintery.workbench.parts.AboutField;
 import org.glintery.workbench.parts.Caution;
+import org.glintery.workbench.parts.ChoiceBox;
 import org.glintery.workbench.parts.FormSheet;
 import org.glintery.workbench.parts.PictureDrop;
+import org.glintery.workbench.parts.PictureStrip;
 import org.glintery.workbench.parts.ScoreFacets;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.TextEdit;
@@ -37,7 +39,7 @@ final class FinishForm extends JPanel {
     private final AboutField started;
     private final AboutField finished;
     private final ScoreFacets score;
-    private final SealingBox sealing;
+    private final ChoiceBox<Sealing> sealing;
     private final transient TextEdit where;
     private final transient TextEdit tools;
     private final transient TextEdit making;
@@ -92,7 +94,10 @@ final class FinishForm extends JPanel {
         finished = new AboutField(desk.clock());
         finished.onCommit(day -> desk.change(edits.set(copy -> copy.finishedOn = day)));
         score = ScoreFacets.choosing(chosen -> desk.change(edits.set(copy -> copy.score = chosen)));
-        sealing = new SealingBox(chosen -> desk.change(edits.set(copy -> copy.sealing = chosen)));
+        sealing = new ChoiceBox<>(
+                List.of(Sealing.values()),
+                FieldWords::of,
+                chosen -> desk.change(edits.set(copy -> copy.sealing = chosen)));
         photos = pictures(Bundle.FinishForm_choosePhotos(), copy -> copy.photos);
         sketches = pictures(Bundle.FinishForm_chooseSketches(), copy -> copy.sketches);
         later = new LaterBoxes((field, leave) -> desk.change(edits.leave(field, leave)));
@@ -146,11 +151,17 @@ final class FinishForm extends JPanel {
     }
 
     private PictureStrip pictures(String choose, Function<FinishCopy, List<Picture>> of) {
-        return new PictureStrip(
-                desk,
-                choose,
-                (PictureDrop.Taken taken) -> desk.change(edits.addPicture(taken.picture(), taken.blob(), of)),
-                picture -> desk.change(edits.removePicture(picture, of)));
+        return new PictureStrip(desk, choose, new PictureStrip.Acts() {
+            @Override
+            public void add(PictureDrop.Taken taken) {
+                desk.change(edits.addPicture(taken.picture(), taken.blob(), of));
+            }
+
+            @Override
+            public void remove(Picture picture) {
+                desk.change(edits.removePicture(picture, of));
+            }
+        });
     }
 
     private static JTextArea area() {

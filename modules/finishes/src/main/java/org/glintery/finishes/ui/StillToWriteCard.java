@@ -2,6 +2,7 @@ package org.glintery.finishes.ui;
 
 import org.glintery.api.finishes.Finishes;
 import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.MenuActions;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.PieceFace;
 import org.glintery.workbench.parts.PieceLinesPart;
@@ -45,6 +46,8 @@ public final class StillToWriteCard implements TodayCard {
                 Bundle.StillToWriteCard_none(),
                 SHOWN,
                 Buttons.plain(
-                        Pictogram.FINISH, Bundle.StillToWriteCard_old(), () -> new OldFinishes(desk, finishes).ask()));
+                        Pictogram.FINISH,
+                        Bundle.StillToWriteCard_old(),
+                        () -> MenuActions.run("Workshop", "OldFinishAction")));
     }
 }

@@ -1,2 +1,2 @@
-/** The screens of the finishes: the Finish tab, the card of what is still to be written, old finishes in a row. */
+/** The screens of the finishes: the Finish tab, and the card of what is still to be written. */
 package org.glintery.finishes.ui;

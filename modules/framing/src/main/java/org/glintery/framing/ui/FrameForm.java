@@ -16,6 +16,7 @@ import org.glintery.api.framing.FramePlan.Glazing;
 import org.glintery.api.framing.Moulding;
 import org.glintery.api.storage.KeepingPlace;
 import org.glintery.api.workshop.Stored;
+import org.glintery.workbench.parts.ChoiceBox;
 import org.glintery.workbench.parts.FormSheet;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.TextEdit;
@@ -97,17 +98,13 @@ final class FrameForm extends JPanel {
         kerf = length(kerfField, (copy, mm) -> copy.kerfMm = mm);
         livesAt = text(livesAtField, (copy, text) -> copy.livesAt = text);
         notes = text(notesField, (copy, text) -> copy.notes = text);
-        decision = new ChoiceBox<>(Decision.class, List.of(Decision.values()), DecisionWords::of, this::decide);
+        decision = new ChoiceBox<>(List.of(Decision.values()), DecisionWords::of, this::decide);
         glazing = new ChoiceBox<>(
-                Glazing.class,
                 USUAL_GLAZINGS,
                 DecisionWords::of,
                 chosen -> desk.change(edits.set(copy -> copy.glazing = chosen)));
         place = new ChoiceBox<>(
-                PlaceChoice.class,
-                List.of(),
-                PlaceChoice::name,
-                chosen -> desk.change(edits.set(copy -> copy.place = chosen.place())));
+                List.of(), PlaceChoice::name, chosen -> desk.change(edits.set(copy -> copy.place = chosen.place())));
         add(
                 new FormSheet(2)
                         .field(Bundle.FrameForm_decision(), decision)

@@ -15,6 +15,7 @@ import org.glintery.api.framing.Framing;
 import org.glintery.api.framing.Moulding;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.ChoiceBox;
 import org.glintery.workbench.parts.Columns;
 import org.glintery.workbench.parts.EmptyNote;
 import org.glintery.workbench.parts.FormSheet;
@@ -59,7 +60,7 @@ final class FramingBenchPart implements ScreenPart<List<BenchChoice>> {
     FramingBenchPart(Desk desk) {
         this.desk = desk;
         this.framing = FramingOfDesk.of(desk);
-        pieces = new ChoiceBox<>(BenchChoice.class, List.of(), BenchChoice::words, choice -> choose(choice.piece()));
+        pieces = new ChoiceBox<>(List.of(), BenchChoice::words, choice -> choose(choice.piece()));
         TextEdit.of(face, typed -> reckon());
         TextEdit.of(lip, typed -> reckon());
         none = new EmptyNote(Pictogram.FRAMING, Bundle.FramingBenchPart_none(), Bundle.FramingBenchPart_noneText());

@@ -2,6 +2,7 @@ package org.glintery.framing.ui;
 
 import org.glintery.workbench.parts.DeskWindow;
 import org.glintery.workbench.parts.Pictogram;
+import org.glintery.workbench.parts.WhereDrillsAreKept;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.ScreenPart;
 import org.openide.util.NbBundle.Messages;
@@ -20,8 +21,10 @@ public final class FramingBenchWindow extends DeskWindow {
     }
 
     @Override
+    @Messages("FramingBenchWindow.what=The Framing bench works out rails, rebate and glazing of a frame.")
     protected ScreenPart<?> create(Desk desk) {
-        return new FramingBenchPart(desk);
+        return new WhereDrillsAreKept<>(
+                desk, new FramingBenchPart(desk), Bundle.FramingBenchWindow_what(), Pictogram.FRAMING);
     }
 
     @Override

@@ -1,12 +1,17 @@
 package org.glintery.stash.ui;
 
+import java.awt.event.ActionEvent;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.text.DefaultEditorKit;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Body;
@@ -15,6 +20,8 @@ import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.ColourCard;
 import org.glintery.api.stash.LegendLine;
+import org.glintery.workbench.parts.ChoiceBox;
+import org.glintery.workbench.parts.Columns;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
 import org.glintery.workbench.parts.WrappedText;
@@ -25,14 +32,16 @@ final class LegendEntry extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
-    private final JTextField symbol = new JTextField(6);
-    private final JTextField code = new JTextField(10);
-    private final JTextField needed = new JTextField(9);
-    private final JTextField supplied = new JTextField(11);
+    private static final int FIELDS_IN_A_ROW = 4;
+    private static final int LEAST_FIELD_PX = 96;
+    private final JTextField symbol = new JTextField();
+    private final JTextField code = new JTextField();
+    private final JTextField needed = new JTextField();
+    private final JTextField supplied = new JTextField();
     private final JComboBox<String> card = new JComboBox<>();
-    private final JComboBox<Shape> shape = new KindBox<>(Shape.values());
-    private final JComboBox<Body> body = new KindBox<>(Body.values());
-    private final JComboBox<Coating> coating = new KindBox<>(Coating.values());
+    private final ChoiceBox<Shape> shape = new ChoiceBox<>(List.of(Shape.values()), LegendEntry::word);
+    private final ChoiceBox<Body> body = new ChoiceBox<>(List.of(Body.values()), LegendEntry::word);
+    private final ChoiceBox<Coating> coating = new ChoiceBox<>(List.of(Coating.values()), LegendEntry::word);
     private final WrappedText trouble = Texts.wrappedHint("");
     private final transient Consumer<LegendLine> add;
     private transient Drill shownNext;
@@ -48,24 +57,28 @@ final class LegendEntry extends JPanel {
         "LegendEntry.coating=Coating",
         "LegendEntry.hint=Enter adds the line. Leave a field empty if it is not known; 2 bags and about 200 are understood."
     })
-    LegendEntry(Consumer<LegendLine> add) {
-        super(new MigLayout(
-                "insets 0, fillx, gapx " + Space.NEAR + ", gapy " + Space.TIGHT, "[fill][fill][fill][fill][grow]"));
+    /** @param pasteRows takes in what was copied in a spreadsheet, when it is pasted into one of the fields */
+    LegendEntry(Consumer<LegendLine> add, Runnable pasteRows) {
+        super(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.NEAR, "[grow, fill]"));
         this.add = add;
         setOpaque(false);
         card.setEditable(true);
-        labelled(Bundle.LegendEntry_symbol(), symbol, "");
-        labelled(Bundle.LegendEntry_code(), code, "");
-        labelled(Bundle.LegendEntry_needed(), needed, "");
-        labelled(Bundle.LegendEntry_supplied(), supplied, "");
-        labelled(Bundle.LegendEntry_card(), card, "newline");
-        labelled(Bundle.LegendEntry_shape(), shape, "");
-        labelled(Bundle.LegendEntry_body(), body, "");
-        labelled(Bundle.LegendEntry_coating(), coating, "");
+        Columns fields = new Columns(FIELDS_IN_A_ROW, LEAST_FIELD_PX, Space.NEAR);
+        labelled(fields, Bundle.LegendEntry_symbol(), symbol);
+        labelled(fields, Bundle.LegendEntry_code(), code);
+        labelled(fields, Bundle.LegendEntry_needed(), needed);
+        labelled(fields, Bundle.LegendEntry_supplied(), supplied);
+        labelled(fields, Bundle.LegendEntry_card(), card);
+        labelled(fields, Bundle.LegendEntry_shape(), shape);
+        labelled(fields, Bundle.LegendEntry_body(), body);
+        labelled(fields, Bundle.LegendEntry_coating(), coating);
+        card.getEditor().getEditorComponent().getAccessibleContext().setAccessibleName(Bundle.LegendEntry_card());
         trouble.setText(Bundle.LegendEntry_hint());
-        add(trouble, "newline, span, growx, wmin 0");
+        add(fields, "wmin 0");
+        add(trouble, "wmin 0");
         for (JTextField field : List.of(symbol, code, needed, supplied)) {
             field.addActionListener(e -> enter());
+            pasting(field, pasteRows);
         }
     }
 
@@ -91,7 +104,7 @@ final class LegendEntry extends JPanel {
     }
 
     Shape chosenShape() {
-        return (Shape) shape.getSelectedItem();
+        return shape.chosen();
     }
 
     private void enter() {
@@ -115,22 +128,36 @@ final class LegendEntry extends JPanel {
                 ? shownNext.sizeHundredths()
                 : Drill.usualSizeHundredths(its);
         String cardName = chosenCard().isEmpty() ? ColourCard.OWN : chosenCard();
-        return new Drill(
-                its,
-                size,
-                (Body) body.getSelectedItem(),
-                (Coating) coating.getSelectedItem(),
-                Optional.empty(),
-                cardName,
-                "?");
+        return new Drill(its, size, body.chosen(), coating.chosen(), Optional.empty(), cardName, "?");
     }
 
-    private void labelled(String label, JComponent field, String where) {
+    private static void pasting(JTextField field, Runnable pasteRows) {
+        Action usual = field.getActionMap().get(DefaultEditorKit.pasteAction);
+        field.getActionMap().put(DefaultEditorKit.pasteAction, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                if (LegendImport.rowsCopied()) {
+                    pasteRows.run();
+                } else {
+                    usual.actionPerformed(e);
+                }
+            }
+        });
+    }
+
+    private static void labelled(Columns fields, String label, JComponent field) {
         JPanel cell = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.HAIR, "[grow, fill]"));
         cell.setOpaque(false);
         cell.add(Texts.hint(label));
-        cell.add(field);
+        cell.add(field, "wmin 0");
         field.getAccessibleContext().setAccessibleName(label);
-        add(cell, where);
+        fields.one(cell);
+    }
+
+    @Messages("LegendEntry.ab=AB")
+    private static String word(Enum<?> kind) {
+        return kind == Coating.AB ? Bundle.LegendEntry_ab() : kind.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -82,6 +82,11 @@ final class LegendImport {
         }
     }
 
+    /** Whether rows of a spreadsheet are on the clipboard, rather than a word for one field. */
+    static boolean rowsCopied() {
+        return copied().filter(text -> text.strip().matches("(?s).*[\\t\\n].*")).isPresent();
+    }
+
     private static Optional<String> copied() {
         try {
             return Optional.of(

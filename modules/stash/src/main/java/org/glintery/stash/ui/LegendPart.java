@@ -1,17 +1,15 @@
 package org.glintery.stash.ui;
 
 import java.awt.Color;
-import java.awt.event.ActionEvent;
+import java.awt.Dimension;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.UUID;
-import javax.swing.AbstractAction;
 import javax.swing.JColorChooser;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.Result;
@@ -21,10 +19,13 @@ import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Stash;
 import org.glintery.api.workshop.View;
 import org.glintery.stash.ui.LegendTable.Column;
+import org.glintery.workbench.parts.BesideOrBelow;
 import org.glintery.workbench.parts.Buttons;
 import org.glintery.workbench.parts.DrillLook;
 import org.glintery.workbench.parts.DrillSwatch;
+import org.glintery.workbench.parts.PageScroll;
 import org.glintery.workbench.parts.Pictogram;
+import org.glintery.workbench.parts.PictureDrop;
 import org.glintery.workbench.parts.SectionHeading;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Tables;
@@ -38,7 +39,9 @@ import org.openide.util.NbBundle.Messages;
 final class LegendPart implements ScreenPart<LegendSheet> {
 
     private static final int SWATCH_PX = 22;
-    private static final int PHOTO_PX = 200;
+    private static final int LEFT_PX = 420;
+    private static final int PHOTO_PX = 290;
+    private static final int ROWS_AT_LEAST = 6;
 
     private final Desk desk;
     private final UUID piece;
@@ -50,16 +53,15 @@ final class LegendPart implements ScreenPart<LegendSheet> {
     private final LegendEntry entry;
     private final LegendPhoto photo;
     private final WrappedText summary = Texts.wrappedHint("");
-    private final JPanel page = new JPanel(new MigLayout(
-            "insets " + Space.SECTION + ", fill, gapx " + Space.SECTION + ", gapy " + Space.APART,
-            "[grow, fill][" + Space.px(PHOTO_PX) + "!, fill]",
-            "[][][grow, fill][]"));
+    private final BesideOrBelow both;
+    private final JComponent page;
 
     @Messages({
         "LegendPart.table=Lines of the legend",
         "LegendPart.heading=Legend",
         "LegendPart.paste=Paste",
         "LegendPart.read=Read a file",
+        "LegendPart.photo=Photo",
         "LegendPart.remove=Remove the line"
     })
     LegendPart(Desk desk, UUID piece) {
@@ -70,25 +72,37 @@ final class LegendPart implements ScreenPart<LegendSheet> {
                 .orElseThrow(() -> new GlinteryException("the stash brings this tab but not its service"));
         edits = new LegendEdits(stash, piece);
         imports = new LegendImport(desk, edits);
-        entry = new LegendEntry(line -> desk.change(edits.add(line)));
+        entry = new LegendEntry(line -> desk.change(edits.add(line)), this::paste);
         photo = new LegendPhoto(desk, taken -> desk.change(edits.keepPhoto(taken)));
         table = Tables.readable(new JTable(model), Bundle.LegendPart_table());
         dress();
-        page.setOpaque(false);
-        page.add(
+        both = new BesideOrBelow(left(), LEFT_PX, photo, PHOTO_PX);
+        both.setBorder(Space.around(Space.SECTION));
+        page = new PageScroll(both);
+        PictureDrop.onto(both, desk, taken -> desk.change(edits.keepPhoto(taken)));
+    }
+
+    private JPanel left() {
+        JPanel left = new JPanel(
+                new MigLayout("insets 0, fill, wrap 1, gapy " + Space.APART, "[grow, fill]", "[][][grow, fill][]"));
+        left.setOpaque(false);
+        left.add(
                 new SectionHeading(
                         Bundle.LegendPart_heading(),
                         Buttons.plain(
                                 Pictogram.IMPORT,
                                 Bundle.LegendPart_read(),
-                                () -> imports.fromFile(page, assumed(), model.getRowCount() > 0)),
+                                () -> imports.fromFile(left, assumed(), model.getRowCount() > 0)),
                         Buttons.plain(Pictogram.ADD, Bundle.LegendPart_paste(), this::paste),
+                        Buttons.plain(Pictogram.PICTURE, Bundle.LegendPart_photo(), photo::choose),
                         Buttons.plain(Pictogram.REMOVE, Bundle.LegendPart_remove(), this::remove)),
                 "wmin 0");
-        page.add(photo, "spany 4, growy, wrap");
-        page.add(summary, "wmin 0, wrap");
-        page.add(Tables.scrolling(table), "grow, wmin 0, hmin 120, wrap");
-        page.add(entry, "wmin 0");
+        left.add(summary, "wmin 0");
+        table.setPreferredScrollableViewportSize(
+                new Dimension(Space.px(Space.READING_WIDTH), ROWS_AT_LEAST * table.getRowHeight()));
+        left.add(Tables.scrolling(table), "wmin 0");
+        left.add(entry, "wmin 0");
+        return left;
     }
 
     @Override
@@ -124,6 +138,7 @@ final class LegendPart implements ScreenPart<LegendSheet> {
         }
         entry.offer(sheet.cards(), sheet.next());
         photo.show(sheet.photo());
+        both.revalidate();
         summary.setText(summary(sheet));
     }
 
@@ -163,20 +178,16 @@ final class LegendPart implements ScreenPart<LegendSheet> {
                 }
             }
         });
-        key("control V", "paste-lines", this::paste);
-        key("DELETE", "remove-lines", this::remove);
+        Tables.onKey(table, "control V", this::paste);
+        Tables.onKey(table, "DELETE", this::remove);
+        Tables.onKey(table, "SPACE", () -> chosenRow().ifPresent(this::chooseColour));
     }
 
-    private void key(String stroke, String name, Runnable action) {
-        table.getInputMap().put(KeyStroke.getKeyStroke(stroke), name);
-        table.getActionMap().put(name, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                action.run();
-            }
-        });
+    private Optional<LegendSheet.Row> chosenRow() {
+        boolean onSwatch = table.getSelectedColumn() == Column.SWATCH.ordinal();
+        return onSwatch && table.getSelectedRow() >= 0
+                ? Optional.of(model.row(table.getSelectedRow()))
+                : Optional.empty();
     }
 
     private Assumed assumed() {
@@ -210,7 +221,7 @@ final class LegendPart implements ScreenPart<LegendSheet> {
     private void chooseColour(LegendSheet.Row row) {
         Color now = row.look().colour().orElse(Color.WHITE);
         Color chosen = JColorChooser.showDialog(
-                page, Bundle.LegendPart_colour(row.line().drill().code()), now);
+                both, Bundle.LegendPart_colour(row.line().drill().code()), now);
         if (chosen != null) {
             String hex = String.format("#%06x", chosen.getRGB() & 0xffffff);
             describe(row.line(), new CardEntry(row.entry().name(), Optional.of(hex), false));

@@ -56,8 +56,9 @@ final class LegendTable extends AbstractTableModel {
         int widthPx() {
             return switch (this) {
                 case SWATCH -> 38;
-                case NAME -> 120;
-                case LAID -> 66;
+                case NAME -> 150;
+                case LAID -> 60;
+                case AT_HAND -> 100;
                 default -> 80;
             };
         }
@@ -128,7 +129,7 @@ final class LegendTable extends AbstractTableModel {
             case NAME -> row.entry().name().orElse("");
             case NEEDED -> typed.needed();
             case SUPPLIED -> typed.supplied();
-            case LAID -> row.supply().map(supply -> supply.laid().words()).orElse("");
+            case LAID -> row.supply().map(LegendTable::laid).orElse("");
             case AT_HAND -> row.supply().map(LegendTable::atHand).orElse("");
             case MISSING -> row.supply().map(LegendTable::missing).orElse("");
         };
@@ -154,6 +155,11 @@ final class LegendTable extends AbstractTableModel {
 
     private static CardEntry named(CardEntry entry, String name) {
         return new CardEntry(Optional.of(name).filter(n -> !n.isEmpty()), entry.hex(), entry.rough());
+    }
+
+    /** Sittings seldom say which drills they laid: nothing told by symbol is not the same as nothing laid. */
+    private static String laid(LineSupply supply) {
+        return supply.laid().isZero() ? "" : supply.laid().words();
     }
 
     @Messages({"# {0} - how many", "LegendTable.andSome={0} and some"})

@@ -10,6 +10,7 @@ import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.stash.LegendLine;
+import org.glintery.workbench.parts.TypedAmount;
 import org.openide.util.NbBundle.Messages;
 
 /**
@@ -19,13 +20,6 @@ import org.openide.util.NbBundle.Messages;
 record TypedLine(String symbol, String code, String needed, String supplied) {
 
     private static final Pattern BAGS = Pattern.compile("(\\d{1,4})\\s*(b|bag|bags)\\.?");
-    /** Thousands in groups of three; a number with decimals is no number of drills. */
-    private static final Pattern GROUPED =
-            Pattern.compile("[1-9]\\d{0,2}([\\s\\u00a0\\u2009\\u202f.,'\\u2019])\\d{3}(?:\\1\\d{3})*");
-
-    private static final Pattern ABOUT = Pattern.compile("(?:about|ca\\.?|~)\\s*(.+)");
-    /** What "about 200" leaves open, in parts of the number. Our own choice: people round to tens and hundreds. */
-    private static final double ROUGHNESS = 0.1;
 
     /** The line as it would be typed. */
     static TypedLine of(LegendLine line) {
@@ -58,7 +52,7 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
                 kind.outline(),
                 kind.card(),
                 code.strip());
-        return number(needed).then(need -> supply(need, drill, extras));
+        return TypedAmount.whole(needed).then(need -> supply(need, drill, extras));
     }
 
     private Result<LegendLine> supply(Optional<Long> need, Drill drill, Map<String, String> extras) {
@@ -68,30 +62,9 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
             Optional<Integer> count = Optional.of(Integer.parseInt(bags.group(1)));
             return Result.ok(new LegendLine(symbol.strip(), drill, need, Amount.unknown(), count, extras));
         }
-        Matcher about = ABOUT.matcher(text);
-        boolean rough = about.matches();
-        return number(rough ? about.group(1) : text)
-                .then(count -> Result.ok(new LegendLine(
-                        symbol.strip(),
-                        drill,
-                        need,
-                        count.map(n -> rough ? Amount.rough(n, Math.round(n * ROUGHNESS)) : Amount.counted(n))
-                                .orElse(Amount.unknown()),
-                        Optional.empty(),
-                        extras)));
-    }
-
-    @Messages({"# {0} - what was typed", "TypedLine.notANumber=''{0}'' is not a number of drills."})
-    private static Result<Optional<Long>> number(String typed) {
-        String text = typed.strip();
-        if (text.isEmpty()) {
-            return Result.ok(Optional.empty());
-        }
-        String digits = GROUPED.matcher(text).matches() ? text.replaceAll("\\D", "") : text;
-        if (!digits.matches("\\d{1,9}")) {
-            return Result.refused("not-a-number", Bundle.TypedLine_notANumber(typed.strip()));
-        }
-        return Result.ok(Optional.of(Long.parseLong(digits)));
+        return TypedAmount.read(text)
+                .then(amount ->
+                        Result.ok(new LegendLine(symbol.strip(), drill, need, amount, Optional.empty(), extras)));
     }
 
     private static String written(Amount amount) {

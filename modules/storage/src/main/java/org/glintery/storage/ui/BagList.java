@@ -1,12 +1,16 @@
 package org.glintery.storage.ui;
 
 import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.DefaultListModel;
 import javax.swing.DropMode;
 import javax.swing.JList;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import org.glintery.api.ledger.Spot;
 import org.openide.util.NbBundle.Messages;
@@ -21,7 +25,7 @@ final class BagList extends JList<CabinetSheet.BagLine> implements SpotPlace {
     private boolean searching;
 
     @Messages("BagList.name=Bags")
-    BagList(SpotTransfer transfer) {
+    BagList(SpotTransfer transfer, SpotMenu menu) {
         super(new DefaultListModel<>());
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setDragEnabled(true);
@@ -29,6 +33,27 @@ final class BagList extends JList<CabinetSheet.BagLine> implements SpotPlace {
         setCellRenderer(new BagCell());
         getAccessibleContext().setAccessibleName(Bundle.BagList_name());
         transfer.serve(this);
+        registerKeyboardAction(e -> popUp(menu), KeyStroke.getKeyStroke("CONTEXT_MENU"), WHEN_FOCUSED);
+        registerKeyboardAction(e -> popUp(menu), KeyStroke.getKeyStroke("shift F10"), WHEN_FOCUSED);
+        registerKeyboardAction(e -> popUp(menu), KeyStroke.getKeyStroke("ENTER"), WHEN_FOCUSED);
+        addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent e) {
+                trigger(e);
+            }
+
+            @Override
+            public void mouseReleased(MouseEvent e) {
+                trigger(e);
+            }
+
+            private void trigger(MouseEvent e) {
+                if (e.isPopupTrigger() && at(e.getPoint()).isPresent()) {
+                    setSelectedIndex(locationToIndex(e.getPoint()));
+                    menu.show(BagList.this, e.getPoint(), getSelectedValue());
+                }
+            }
+        });
     }
 
     void show(List<CabinetSheet.BagLine> bags) {
@@ -60,6 +85,13 @@ final class BagList extends JList<CabinetSheet.BagLine> implements SpotPlace {
         return index >= 0 && getCellBounds(index, index).contains(point)
                 ? Optional.of(getModel().getElementAt(index).spot())
                 : Optional.empty();
+    }
+
+    private void popUp(SpotMenu menu) {
+        if (getSelectedIndex() >= 0) {
+            Rectangle cell = getCellBounds(getSelectedIndex(), getSelectedIndex());
+            menu.show(this, new Point(cell.x + cell.width / 3, cell.y + cell.height / 2), getSelectedValue());
+        }
     }
 
     private void fill() {

@@ -1,5 +1,6 @@
 package org.glintery.storage.ui;
 
+import java.awt.Dimension;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,26 +8,27 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Stash;
 import org.glintery.api.storage.Storage;
 import org.glintery.api.workshop.View;
+import org.glintery.workbench.parts.BesideOrBelow;
 import org.glintery.workbench.parts.Buttons;
 import org.glintery.workbench.parts.EmptyNote;
+import org.glintery.workbench.parts.FlowRows;
 import org.glintery.workbench.parts.PageScroll;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.SectionHeading;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.parts.Typing;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.ScreenPart;
 import org.openide.util.NbBundle.Messages;
@@ -34,20 +36,21 @@ import org.openide.util.NbBundle.Messages;
 /** The Cabinet: holders as they are, bags beside them, a search that lights pockets up, kit up and kit down. */
 final class CabinetPart implements ScreenPart<CabinetSheet> {
 
-    private static final int BAGS_PX = 280;
+    private static final int HOLDERS_PX = 300;
+    private static final int BAGS_PX = 260;
+    private static final int SEARCH_COLUMNS = 16;
+    private static final int LOWEST_PX = 260;
 
     private final Desk desk;
     private final Storage storage;
     private final SpotTransfer transfer = new SpotTransfer(this::move);
+    private final SpotMenu spots;
+    private final HolderCares cares;
     private final Map<UUID, HolderView> drawn = new HashMap<>();
     private final JTextField search = new JTextField();
-    private final BagList bags = new BagList(transfer);
-    private final JPanel holders =
-            new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.TIGHT, "[grow, fill]"));
-    private final JPanel page = new JPanel(new MigLayout(
-            "insets " + Space.SECTION + ", fill, gapx " + Space.SECTION + ", gapy " + Space.APART,
-            "[grow, fill][" + Space.px(BAGS_PX) + "!, fill]",
-            "[][grow, fill]"));
+    private final BagList bags;
+    private final FlowRows holders = FlowRows.ofTop();
+    private final JComponent page;
     private CabinetSheet shown = new CabinetSheet(List.of(), List.of());
 
     @Messages({
@@ -62,25 +65,37 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
         this.storage = desk.workshop()
                 .find(Storage.class)
                 .orElseThrow(() -> new GlinteryException("storage brings this window but not its service"));
+        cares = new HolderCares(desk, storage);
+        spots = new SpotMenu(desk, storage);
+        bags = new BagList(transfer, spots);
+        search.setColumns(SEARCH_COLUMNS);
         search.putClientProperty("JTextField.placeholderText", Bundle.CabinetPart_search());
         search.getAccessibleContext().setAccessibleName(Bundle.CabinetPart_search());
-        search.getDocument().addDocumentListener(new Typed(this::find));
-        page.setOpaque(false);
-        holders.setOpaque(false);
-        JPanel bar = new JPanel(new MigLayout("insets 0, fillx, gap " + Space.NEAR, "[grow, fill][][][]"));
-        bar.setOpaque(false);
-        bar.add(search, "wmax " + Space.px(420));
-        bar.add(Buttons.plain(Pictogram.BENCH, Bundle.CabinetPart_kitUp(), () -> new KitUpSheet(desk, storage).ask()));
-        bar.add(Buttons.plain(
-                Pictogram.DONE, Bundle.CabinetPart_kitDown(), () -> new KitDownSheet(desk, storage).ask()));
-        bar.add(Buttons.plain(Pictogram.ADD, Bundle.CabinetPart_addHolder(), this::addHolder));
-        page.add(bar, "span 2, wrap, wmin 0");
-        page.add(new PageScroll(holders), "grow, wmin 0");
+        Typing.into(search, this::find);
+        page = page();
+    }
+
+    private JComponent page() {
+        FlowRows bar = FlowRows.growing(
+                search,
+                Buttons.plain(Pictogram.BENCH, Bundle.CabinetPart_kitUp(), () -> new KitUpSheet(desk, storage).ask()),
+                Buttons.plain(
+                        Pictogram.DONE, Bundle.CabinetPart_kitDown(), () -> new KitDownSheet(desk, storage).ask()),
+                Buttons.plain(Pictogram.ADD, Bundle.CabinetPart_addHolder(), cares::add));
+        JComponent cases = new PageScroll(holders);
+        cases.setPreferredSize(new Dimension(Space.px(HOLDERS_PX), Space.px(LOWEST_PX)));
         JPanel beside = new JPanel(new MigLayout("insets 0, fill, wrap 1", "[grow, fill]", "[][grow, fill]"));
         beside.setOpaque(false);
-        beside.add(new SectionHeading(Bundle.CabinetPart_bags()));
-        beside.add(new JScrollPane(bags));
-        page.add(beside, "grow");
+        beside.add(new SectionHeading(Bundle.CabinetPart_bags()), "wmin 0");
+        JScrollPane list = new JScrollPane(bags);
+        list.setPreferredSize(new Dimension(Space.px(BAGS_PX), Space.px(LOWEST_PX)));
+        beside.add(list, "wmin 0");
+        JPanel all = new JPanel(new MigLayout(
+                "insets " + Space.SECTION + ", fill, wrap 1, gapy " + Space.APART, "[grow, fill]", "[][grow, fill]"));
+        all.setOpaque(false);
+        all.add(bar, "wmin 0");
+        all.add(new BesideOrBelow(cases, HOLDERS_PX, beside, BAGS_PX), "wmin 0");
+        return new PageScroll(all);
     }
 
     @Override
@@ -111,30 +126,40 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
         "CabinetPart.noneText=A holder is anything with pockets: a case, a tray, a tin. Add one, and its pockets can take drills.",
         "# {0} - name",
         "# {1} - state",
-        "CabinetPart.holder={0}, {1}"
+        "CabinetPart.holder={0}, {1}",
+        "# {0} - name",
+        "CabinetPart.more=What can be done with {0}"
     })
     private void draw(CabinetSheet sheet) {
         holders.removeAll();
         drawn.clear();
         if (sheet.holders().isEmpty()) {
-            holders.add(
-                    new EmptyNote(
-                            Pictogram.HOLDER,
-                            Bundle.CabinetPart_none(),
-                            Bundle.CabinetPart_noneText(),
-                            Buttons.plain(Bundle.CabinetPart_addHolder(), this::addHolder)),
-                    "growx");
+            holders.add(new EmptyNote(
+                    Pictogram.HOLDER,
+                    Bundle.CabinetPart_none(),
+                    Bundle.CabinetPart_noneText(),
+                    Buttons.plain(Bundle.CabinetPart_addHolder(), cares::add)));
         }
         for (CabinetSheet.HolderDrawing holder : sheet.holders()) {
-            HolderView view = new HolderView(holder, transfer);
-            JLabel heading = Texts.heading(Bundle.CabinetPart_holder(holder.name(), CabinetWords.state(holder)));
-            heading.setLabelFor(view);
-            holders.add(heading, "gaptop " + Space.APART + ", wmin 0");
-            holders.add(view, "growx 0, alignx leading");
+            HolderView view = new HolderView(holder, transfer, spots);
+            holders.add(block(holder, view));
             drawn.put(holder.id(), view);
         }
         holders.revalidate();
         holders.repaint();
+    }
+
+    private JPanel block(CabinetSheet.HolderDrawing holder, HolderView view) {
+        JPanel block = new JPanel(new MigLayout("insets 0, fillx, gapy " + Space.TIGHT, "[grow, fill][]"));
+        block.setOpaque(false);
+        String words = Bundle.CabinetPart_holder(holder.name(), CabinetWords.state(holder));
+        block.add(Texts.wrappedHeading(words), "wmin 0");
+        JButton[] more = new JButton[1];
+        more[0] =
+                Buttons.icon(Pictogram.MORE, Bundle.CabinetPart_more(holder.name()), () -> cares.menu(holder, more[0]));
+        block.add(more[0], "wrap");
+        block.add(view, "span 2, wmin 0, gapbottom " + Space.APART);
+        return block;
     }
 
     private static List<String> headings(CabinetSheet sheet) {
@@ -172,29 +197,6 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
             desk.say(Bundle.CabinetPart_noStash());
         } else {
             desk.change(view -> new PocketMoves(stash.get()).move(view, from, to));
-        }
-    }
-
-    private void addHolder() {
-        HolderForm.ask().ifPresent(holder -> desk.change(view -> storage.addHolder(view, UUID.randomUUID(), holder)));
-    }
-
-    /** Calls back whenever the text changes. */
-    private record Typed(Runnable changed) implements DocumentListener {
-
-        @Override
-        public void insertUpdate(DocumentEvent e) {
-            changed.run();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent e) {
-            changed.run();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent e) {
-            changed.run();
         }
     }
 }

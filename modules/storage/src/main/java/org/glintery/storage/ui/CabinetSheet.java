@@ -49,6 +49,7 @@ record CabinetSheet(List<HolderDrawing> holders, List<BagLine> bags) {
     /**
      * A pocket as it is drawn.
      *
+     * @param mixed whether several kinds may lie in it
      * @param level how full, 0 to 1; a guess where capacity or amount is not known
      * @param guessed whether the level is such a guess
      * @param symbols that have their place here
@@ -57,6 +58,7 @@ record CabinetSheet(List<HolderDrawing> holders, List<BagLine> bags) {
             Spot spot,
             String name,
             Optional<Long> capacity,
+            boolean mixed,
             double level,
             boolean guessed,
             List<Content> contents,
@@ -140,6 +142,7 @@ record CabinetSheet(List<HolderDrawing> holders, List<BagLine> bags) {
                 spot,
                 pocket.name(),
                 pocket.capacity(),
+                pocket.mixed(),
                 shown,
                 guessed,
                 contents,

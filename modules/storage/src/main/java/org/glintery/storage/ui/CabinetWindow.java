@@ -2,6 +2,7 @@ package org.glintery.storage.ui;
 
 import org.glintery.workbench.parts.DeskWindow;
 import org.glintery.workbench.parts.Pictogram;
+import org.glintery.workbench.parts.WhereDrillsAreKept;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.ScreenPart;
 import org.openide.util.NbBundle.Messages;
@@ -20,7 +21,8 @@ public final class CabinetWindow extends DeskWindow {
     }
 
     @Override
+    @Messages("CabinetWindow.what=The Cabinet shows what lies in which pocket and bag.")
     protected ScreenPart<?> create(Desk desk) {
-        return new CabinetPart(desk);
+        return new WhereDrillsAreKept<>(desk, new CabinetPart(desk), Bundle.CabinetWindow_what(), Pictogram.CABINET);
     }
 }

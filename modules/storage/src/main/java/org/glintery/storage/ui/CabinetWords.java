@@ -38,15 +38,18 @@ final class CabinetWords {
         "CabinetWords.pocket={0}: {1}",
         "# {0} - pocket and contents",
         "# {1} - symbols",
-        "CabinetWords.symbols={0}. Symbol {1}"
+        "CabinetWords.symbols={0}. Symbol {1}",
+        "# {0} - pocket and contents",
+        "CabinetWords.mixed={0} (mixed)"
     })
     static String pocket(CabinetSheet.PocketDrawing pocket) {
         String words = pocket.contents().isEmpty()
                 ? Bundle.CabinetWords_empty(pocket.name())
                 : Bundle.CabinetWords_pocket(pocket.name(), contents(pocket.contents()));
+        String kept = pocket.mixed() ? Bundle.CabinetWords_mixed(words) : words;
         return pocket.symbols().isEmpty()
-                ? words
-                : Bundle.CabinetWords_symbols(words, String.join(", ", pocket.symbols()));
+                ? kept
+                : Bundle.CabinetWords_symbols(kept, String.join(", ", pocket.symbols()));
     }
 
     @Messages({

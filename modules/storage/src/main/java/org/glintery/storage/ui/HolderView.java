@@ -28,15 +28,18 @@ final class HolderView extends DrawnComponent implements SpotPlace {
     private static final long serialVersionUID = 1L;
     private static final int CELL_WIDTH_PX = 54;
     private static final int CELL_HEIGHT_PX = 50;
+    private static final int LEAST_CELL_PX = 26;
     private static final int GAP_PX = 4;
 
+    private final transient SpotMenu menu;
     private transient CabinetSheet.HolderDrawing holder;
     private transient Set<Spot> lit = Set.of();
     private boolean searching;
     private int cursor;
 
-    HolderView(CabinetSheet.HolderDrawing holder, SpotTransfer transfer) {
+    HolderView(CabinetSheet.HolderDrawing holder, SpotTransfer transfer, SpotMenu menu) {
         super(AccessibleRole.PANEL);
+        this.menu = menu;
         setFocusable(true);
         setToolTipText("");
         show(holder);
@@ -45,6 +48,9 @@ final class HolderView extends DrawnComponent implements SpotPlace {
         walk("RIGHT", 1, 0);
         walk("UP", 0, -1);
         walk("DOWN", 0, 1);
+        key("CONTEXT_MENU", () -> popUp(middle(cursor)));
+        key("shift F10", () -> popUp(middle(cursor)));
+        key("ENTER", () -> popUp(middle(cursor)));
         Mouse mouse = new Mouse();
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
@@ -93,12 +99,15 @@ final class HolderView extends DrawnComponent implements SpotPlace {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(holder.columns() * stepX() + Space.px(GAP_PX), drawnRows() * stepY() + Space.px(GAP_PX));
+        return new Dimension(
+                holder.columns() * (Space.px(CELL_WIDTH_PX) + Space.px(GAP_PX)) + Space.px(GAP_PX),
+                drawnRows() * stepY() + Space.px(GAP_PX));
     }
 
     @Override
     public Dimension getMinimumSize() {
-        return getPreferredSize();
+        return new Dimension(
+                holder.columns() * (Space.px(LEAST_CELL_PX) + Space.px(GAP_PX)), getPreferredSize().height);
     }
 
     @Override
@@ -151,7 +160,7 @@ final class HolderView extends DrawnComponent implements SpotPlace {
         return new Rectangle(
                 Space.px(GAP_PX) + index % holder.columns() * stepX(),
                 Space.px(GAP_PX) + index / holder.columns() * stepY(),
-                Space.px(CELL_WIDTH_PX),
+                stepX() - Space.px(GAP_PX),
                 Space.px(CELL_HEIGHT_PX));
     }
 
@@ -159,24 +168,40 @@ final class HolderView extends DrawnComponent implements SpotPlace {
         return (holder.pockets().size() + holder.columns() - 1) / holder.columns();
     }
 
-    private static int stepX() {
-        return Space.px(CELL_WIDTH_PX) + Space.px(GAP_PX);
+    /** Pockets become narrower where there is too little room for all of them. */
+    private int stepX() {
+        int usual = Space.px(CELL_WIDTH_PX) + Space.px(GAP_PX);
+        int room = getWidth() <= 0 ? usual : (getWidth() - Space.px(GAP_PX)) / holder.columns();
+        return Math.max(Space.px(LEAST_CELL_PX) + Space.px(GAP_PX), Math.min(usual, room));
     }
 
     private static int stepY() {
         return Space.px(CELL_HEIGHT_PX) + Space.px(GAP_PX);
     }
 
-    private void walk(String key, int right, int down) {
-        getInputMap().put(KeyStroke.getKeyStroke(key), key);
-        getActionMap().put(key, new AbstractAction() {
+    private void walk(String stroke, int right, int down) {
+        key(stroke, () -> select(cursor + right + down * holder.columns()));
+    }
+
+    private void key(String stroke, Runnable action) {
+        getInputMap().put(KeyStroke.getKeyStroke(stroke), stroke);
+        getActionMap().put(stroke, new AbstractAction() {
             private static final long serialVersionUID = 1L;
 
             @Override
             public void actionPerformed(ActionEvent e) {
-                select(cursor + right + down * holder.columns());
+                action.run();
             }
         });
+    }
+
+    private void popUp(Point at) {
+        pocket(cursor).ifPresent(pocket -> menu.show(this, at, pocket));
+    }
+
+    private Point middle(int index) {
+        Rectangle box = box(index);
+        return new Point((int) box.getCenterX(), (int) box.getCenterY());
     }
 
     private void select(int index) {
@@ -200,6 +225,18 @@ final class HolderView extends DrawnComponent implements SpotPlace {
         public void mousePressed(MouseEvent e) {
             requestFocusInWindow();
             select(indexAt(e.getPoint()));
+            trigger(e);
+        }
+
+        @Override
+        public void mouseReleased(MouseEvent e) {
+            trigger(e);
+        }
+
+        private void trigger(MouseEvent e) {
+            if (e.isPopupTrigger() && indexAt(e.getPoint()) == cursor) {
+                popUp(e.getPoint());
+            }
         }
 
         @Override

@@ -20,6 +20,7 @@ final class PocketPainter {
     private static final int CORNER_PX = 8;
     private static final int DRILL_PX = 9;
     private static final int HATCH_PX = 6;
+    private static final float[] DASHES = {5, 3};
 
     /** How a pocket stands out. */
     enum Mark {
@@ -46,14 +47,18 @@ final class PocketPainter {
             g.fill(outline);
         }
         g.dispose();
-        outline(graphics, outline, mark);
+        outline(graphics, outline, mark, pocket.mixed());
     }
 
-    private static void outline(Graphics2D graphics, RoundRectangle2D outline, Mark mark) {
+    private static void outline(Graphics2D graphics, RoundRectangle2D outline, Mark mark, boolean mixed) {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setColor(mark == Mark.LIT ? Tone.ACCENT.colour() : Tone.EDGE.colour());
-        g.setStroke(new BasicStroke(mark == Mark.LIT ? Space.px(3) : 1));
+        float width = mark == Mark.LIT ? Space.px(3) : 1;
+        g.setStroke(
+                mixed
+                        ? new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, DASHES, 0)
+                        : new BasicStroke(width));
         g.draw(outline);
         g.dispose();
     }
@@ -82,6 +87,7 @@ final class PocketPainter {
             hatch(g, heap, content.look().colour().isEmpty() ? Tone.EDGE.colour() : Tone.SHEET.colour(0.35));
         }
         g.dispose();
+        edge(graphics, heap);
         double side = Space.px(DRILL_PX);
         Graphics2D surface = (Graphics2D) graphics.create();
         surface.clip(new Rectangle2D.Double(heap.getX(), heap.getY() - side, heap.getWidth(), heap.getHeight() + side));
@@ -89,6 +95,15 @@ final class PocketPainter {
             DrillPainter.paint(surface, content.look(), new Rectangle2D.Double(x, heap.getY() - side / 2, side, side));
         }
         surface.dispose();
+    }
+
+    /** A line round the heap, so that dark drills stand off from a dark ground. */
+    private static void edge(Graphics2D graphics, Rectangle2D heap) {
+        Graphics2D g = (Graphics2D) graphics.create();
+        g.setColor(Tone.EDGE.colour());
+        g.setStroke(new BasicStroke(1));
+        g.draw(heap);
+        g.dispose();
     }
 
     private static void hatch(Graphics2D g, Rectangle2D area, Color colour) {

@@ -6,11 +6,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.Stable;
 import org.glintery.api.time.About;
@@ -24,7 +21,7 @@ import org.openide.util.NbBundle.Messages;
 public final class AboutField extends JPanel {
     private static final long serialVersionUID = 1L;
     private final JTextField field = new JTextField(18);
-    private final JLabel echo = Texts.hint(" ");
+    private final WrappedText echo = Texts.wrappedHint("");
     private final transient Clock clock;
     private transient Consumer<Optional<About>> committed = about -> {};
     private transient Optional<About> last = Optional.empty();
@@ -34,8 +31,8 @@ public final class AboutField extends JPanel {
         setOpaque(false);
         this.clock = clock;
         add(field);
-        add(echo);
-        field.getDocument().addDocumentListener(new Typing());
+        add(echo, "wmin 0");
+        Typing.into(field, this::read);
         OpenEdits.join(field, this::commit);
         field.addActionListener(e -> commit());
         field.addFocusListener(new FocusAdapter() {
@@ -98,22 +95,5 @@ public final class AboutField extends JPanel {
                     .orElse(Bundle.AboutField_notUnderstood()));
         }
         field.getAccessibleContext().setAccessibleDescription(echo.getText());
-    }
-
-    private final class Typing implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent e) {
-            read();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent e) {
-            read();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent e) {
-            read();
-        }
     }
 }

@@ -2,6 +2,7 @@ package org.glintery.workbench.parts;
 
 import java.awt.BorderLayout;
 import java.awt.Dialog;
+import java.awt.Window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -10,6 +11,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import org.glintery.api.Stable;
 import org.openide.DialogDescriptor;
 import org.openide.DialogDisplayer;
@@ -19,6 +21,14 @@ import org.openide.util.NbBundle.Messages;
 @Stable
 public final class Asking {
     private Asking() {}
+
+    /** Gives the dialog the size that its form wants now. */
+    public static void fit(JComponent form) {
+        Window window = SwingUtilities.getWindowAncestor(form);
+        if (window != null) {
+            window.pack();
+        }
+    }
 
     /** @param doIt the button's words, such as "Shelve the kit" @return whether that button was pressed */
     public static boolean ask(String title, JComponent form, String doIt) {
@@ -63,6 +73,7 @@ public final class Asking {
         if (dialog[0] instanceof JDialog window) {
             window.getRootPane().setDefaultButton(buttons.get(0));
         }
+        dialog[0].pack(); // once more: text that wraps knows its height only after its width
         dialog[0].setVisible(true);
         dialog[0].dispose();
         return chosen[0] < 0 ? OptionalInt.empty() : OptionalInt.of(chosen[0]);

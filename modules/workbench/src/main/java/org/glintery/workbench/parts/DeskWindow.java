@@ -1,7 +1,7 @@
 package org.glintery.workbench.parts;
 
 import java.awt.BorderLayout;
-import java.awt.event.ActionEvent;
+import java.awt.Dimension;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -9,7 +9,6 @@ import org.glintery.api.Stable;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.ScreenPart;
-import org.openide.awt.Actions;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.TopComponent;
 
@@ -21,6 +20,7 @@ import org.openide.windows.TopComponent;
 public abstract class DeskWindow extends TopComponent {
     private static final long serialVersionUID = 1L;
     private static final int TAB_ICON_PX = 16;
+    private static final int LEAST_PX = 160;
     private transient Workshop.Registration desks;
     private transient Optional<Desk> shown;
     private final transient Pictogram icon;
@@ -59,6 +59,12 @@ public abstract class DeskWindow extends TopComponent {
         }
         shown = null;
         removeAll();
+    }
+
+    /** What is in it scrolls or wraps, so the window itself may become narrow. */
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(Space.px(LEAST_PX), Space.px(LEAST_PX));
     }
 
     /** Also called when light and dark are switched: the icon on the tab is an image and does not follow by itself. */
@@ -113,10 +119,7 @@ public abstract class DeskWindow extends TopComponent {
     }
 
     private static JButton way(String text, String action) {
-        return Buttons.plain(
-                text,
-                () -> Actions.forID("Workshop", "org.glintery.workbench.menu." + action)
-                        .actionPerformed(new ActionEvent(text, ActionEvent.ACTION_PERFORMED, action)));
+        return Buttons.plain(text, () -> MenuActions.run("Workshop", action));
     }
 
     @Override

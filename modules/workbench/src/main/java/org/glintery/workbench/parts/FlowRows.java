@@ -21,7 +21,12 @@ public final class FlowRows extends JPanel {
 
     /** Each as wide as it wants to be. */
     public static FlowRows of(JComponent... ones) {
-        return new FlowRows(false, ones);
+        return new FlowRows(new Rows(false, false), ones);
+    }
+
+    /** Things of different heights: each row begins at its upper edge. */
+    public static FlowRows ofTop(JComponent... ones) {
+        return new FlowRows(new Rows(false, true), ones);
     }
 
     /** The first takes the room that the others leave, and a row of its own when they leave too little. */
@@ -29,12 +34,11 @@ public final class FlowRows extends JPanel {
         JComponent[] all = new JComponent[others.length + 1];
         all[0] = first;
         System.arraycopy(others, 0, all, 1, others.length);
-        return new FlowRows(true, all);
+        return new FlowRows(new Rows(true, false), all);
     }
 
-    private FlowRows(boolean firstGrows, JComponent... ones) {
-        super(null);
-        setLayout(new Rows(firstGrows));
+    private FlowRows(Rows rows, JComponent... ones) {
+        super(rows);
         setOpaque(false);
         for (JComponent one : ones) {
             add(one);
@@ -50,7 +54,7 @@ public final class FlowRows extends JPanel {
         }
     }
 
-    private record Rows(boolean firstGrows) implements LayoutManager {
+    private record Rows(boolean firstGrows, boolean top) implements LayoutManager {
         private static final int GAP_PX = Space.NEAR;
 
         @Override
@@ -112,7 +116,7 @@ public final class FlowRows extends JPanel {
             for (Component one : row) {
                 Dimension size = one.getPreferredSize();
                 int wide = Math.min(width, size.width + (x == 0 ? spare : 0));
-                one.setBounds(x, y + (height - size.height) / 2, wide, size.height);
+                one.setBounds(x, top ? y : y + (height - size.height) / 2, wide, size.height);
                 x += wide + Space.px(GAP_PX);
             }
         }

@@ -3,6 +3,7 @@ package org.glintery.workbench.parts;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Container;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
@@ -82,6 +83,9 @@ public final class FormSheet extends JPanel {
     private static Component typedInto(Component field) {
         if (field instanceof AboutField about) {
             return about.field();
+        }
+        if (field instanceof JComboBox<?> box && box.isEditable()) {
+            return box.getEditor().getEditorComponent();
         }
         if (field instanceof JSpinner spinner && spinner.getEditor() instanceof JSpinner.DefaultEditor editor) {
             return editor.getTextField();

@@ -3,6 +3,7 @@ package org.glintery.workbench.parts;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
@@ -88,16 +89,24 @@ public final class PictureView extends DrawnComponent {
         image = atHand.or(() -> image);
     }
 
-    private void picture(Graphics2D g, BufferedImage shown) {
+    /** Where the picture itself is within this component; empty until it has been read. */
+    public Optional<Rectangle> shownAt() {
+        return image.map(this::placed);
+    }
+
+    private Rectangle placed(BufferedImage shown) {
         double fit = Math.min((double) getWidth() / shown.getWidth(), (double) getHeight() / shown.getHeight());
         int width = (int) Math.round(shown.getWidth() * fit);
         int height = (int) Math.round(shown.getHeight() * fit);
-        int x = (getWidth() - width) / 2;
-        int y = (getHeight() - height) / 2;
+        return new Rectangle((getWidth() - width) / 2, (getHeight() - height) / 2, width, height);
+    }
+
+    private void picture(Graphics2D g, BufferedImage shown) {
+        Rectangle at = placed(shown);
         g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-        g.drawImage(shown, x, y, width, height, null);
+        g.drawImage(shown, at.x, at.y, at.width, at.height, null);
         g.setColor(Tone.LINE.colour());
-        g.drawRect(x, y, width - 1, height - 1);
+        g.drawRect(at.x, at.y, at.width - 1, at.height - 1);
     }
 
     private void placeholder(Graphics2D g) {

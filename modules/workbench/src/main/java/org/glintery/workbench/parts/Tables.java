@@ -1,11 +1,14 @@
 package org.glintery.workbench.parts;
 
 import java.awt.Component;
+import java.awt.event.ActionEvent;
 import java.util.function.Function;
+import javax.swing.AbstractAction;
 import javax.swing.Icon;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
@@ -29,6 +32,26 @@ public final class Tables {
             header.setHorizontalAlignment(SwingConstants.LEADING);
         }
         return table;
+    }
+
+    /** Preferred widths of the columns, in pixels at the usual text size. */
+    public static void widths(JTable table, int... widthsPx) {
+        for (int i = 0; i < widthsPx.length && i < table.getColumnCount(); i++) {
+            table.getColumnModel().getColumn(i).setPreferredWidth(Space.px(widthsPx[i]));
+        }
+    }
+
+    /** Does something when a key is pressed in the table. @param stroke as {@link KeyStroke#getKeyStroke(String)} */
+    public static void onKey(JTable table, String stroke, Runnable action) {
+        table.getInputMap().put(KeyStroke.getKeyStroke(stroke), stroke);
+        table.getActionMap().put(stroke, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                action.run();
+            }
+        });
     }
 
     public static JScrollPane scrolling(JTable table) {

@@ -50,6 +50,11 @@ public final class Texts {
         return styled(new WrappedText(text), "hint");
     }
 
+    /** A heading that wraps. */
+    public static WrappedText wrappedHeading(String text) {
+        return styled(new WrappedText(text), "heading");
+    }
+
     /** A title that wraps. */
     public static WrappedText wrappedTitle(String text) {
         return styled(new WrappedText(text), "title");

@@ -1,17 +1,18 @@
 package org.glintery.workbench.piece;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
+import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import org.glintery.api.Result;
-import org.glintery.api.stash.Piece;
-import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.View;
+import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.PictureDrop;
 import org.glintery.workbench.parts.PictureView;
 import org.glintery.workbench.parts.ScoreFacets;
@@ -24,34 +25,65 @@ import org.openide.util.NbBundle.Messages;
 
 /** The job card on top of a piece's page, like a gallery label. A picture can be dropped onto it. */
 final class JobCardPart implements ScreenPart<JobCardFacts> {
-    private static final int PICTURE_WIDTH_PX = 150;
-    private static final int PICTURE_HEIGHT_PX = 150;
+    private static final int PICTURE_PX = 150;
+    private static final int SMALL_PX = 56;
     private final UUID piece;
     private final Consumer<JobCardFacts> shown;
     private final PictureView picture;
     private final WrappedText title = Texts.wrappedTitle("");
     private final WrappedText lines = Texts.wrappedHint("");
-    private final JLabel standing = Texts.heading("");
+    private final WrappedText standing = Texts.wrappedHeading("");
     private final ScoreFacets score = ScoreFacets.showing(Optional.empty());
+    private final JButton edit;
     private final JPanel card;
+    private boolean compact;
 
     /** @param shown told each time the card is shown */
+    @Messages("JobCard.edit=Edit")
     JobCardPart(Desk desk, UUID piece, Consumer<JobCardFacts> shown) {
         this.piece = piece;
         this.shown = shown;
-        picture = new PictureView(desk, PICTURE_WIDTH_PX, PICTURE_HEIGHT_PX);
-        card = new JPanel(new MigLayout(
-                "insets " + Space.SECTION + ", fillx, gapx " + Space.SECTION, "[][grow, fill]", "[][][][grow]"));
+        picture = new PictureView(desk, PICTURE_PX, PICTURE_PX);
+        edit = Buttons.plain(Pictogram.EDIT, Bundle.JobCard_edit(), () -> PieceForm.edit(desk, piece));
+        card = new JPanel(new BorderLayout());
         card.putClientProperty(FlatClientProperties.STYLE_CLASS, "sheet");
-        card.add(picture, "spany 4, top");
-        card.add(title, "wmin 0, wrap");
-        card.add(lines, "wmin 0, wrap");
-        JPanel last = new JPanel(new MigLayout("insets 0, gap " + Space.SECTION));
+        lay(false);
+        PieceChanges changes = new PieceChanges(piece);
+        PictureDrop.onto(card, desk, taken -> desk.change(changes.addPicture(taken)));
+    }
+
+    /** In a low window the card is one line, so that room is left for what is under it. */
+    void setCompact(boolean newCompact) {
+        if (newCompact != compact) {
+            compact = newCompact;
+            lay(newCompact);
+        }
+    }
+
+    private void lay(boolean low) {
+        int side = Space.px(low ? SMALL_PX : PICTURE_PX);
+        picture.setPreferredSize(new Dimension(side, side));
+        JPanel last = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, gapx " + Space.SECTION, "[pref][grow]"));
         last.setOpaque(false);
-        last.add(standing);
+        last.add(standing, "wmin 0");
         last.add(score);
-        card.add(last, "gaptop " + Space.NEAR);
-        PictureDrop.onto(card, desk, taken -> desk.change(view -> withPicture(view, taken)));
+        JPanel inside = new JPanel(new MigLayout(
+                "insets " + (low ? Space.NEAR : Space.SECTION) + " " + Space.SECTION + ", fillx, hidemode 3, gapx "
+                        + Space.SECTION + ", gapy " + (low ? 0 : Space.TIGHT),
+                "[][grow, fill][]",
+                low ? "[][]" : "[][][][grow]"));
+        inside.setOpaque(false);
+        inside.add(picture, "spany " + (low ? 2 : 4) + ", top");
+        inside.add(title, "wmin 0");
+        inside.add(edit, "top, spany " + (low ? 2 : 4) + ", wrap");
+        if (!low) {
+            inside.add(lines, "wmin 0, wrap");
+        }
+        inside.add(last, low ? "wmin 0" : "wmin 0, gaptop " + Space.NEAR);
+        card.removeAll();
+        card.add(inside);
+        card.revalidate();
+        card.repaint();
     }
 
     @Override
@@ -78,24 +110,5 @@ final class JobCardPart implements ScreenPart<JobCardFacts> {
         score.setScore(facts.score());
         shown.accept(facts);
         card.revalidate();
-    }
-
-    @Messages({
-        "# {0} - title",
-        "JobCard.addPicture=Add a picture to {0}",
-        "JobCard.gone=The piece is not there any more. Nothing was changed."
-    })
-    private Result<ChangeSet> withPicture(View view, PictureDrop.Taken taken) {
-        return view.find(Piece.TYPE, piece)
-                .map(stored -> {
-                    var pictures = new java.util.ArrayList<>(stored.value().pictures());
-                    pictures.add(taken.picture());
-                    return Result.ok(ChangeSet.named(
-                                    Bundle.JobCard_addPicture(stored.value().title()))
-                            .replace(Piece.TYPE, stored, stored.value().withPictures(pictures))
-                            .blob(taken.blob())
-                            .build());
-                })
-                .orElseGet(() -> Result.refused("gone", Bundle.JobCard_gone()));
     }
 }

@@ -1,6 +1,7 @@
 package org.glintery.workbench.piece;
 
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import java.util.UUID;
 import org.glintery.workbench.parts.OpenDesk;
 import org.glintery.workbench.parts.PartPane;
 import org.glintery.workbench.parts.Pictogram;
+import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.spi.Desk;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.Mode;
@@ -18,7 +20,10 @@ import org.openide.windows.WindowManager;
 public final class PieceWindow extends TopComponent {
     private static final long serialVersionUID = 1L;
     private static final int TAB_ICON_PX = 16;
+    private static final int LEAST_PX = 160;
+    private static final int LOW_PX = 560;
     private final UUID piece;
+    private final transient JobCardPart card;
 
     /** Shows the page of a piece, opening it when it is not open yet. */
     public static void show(UUID piece) {
@@ -51,10 +56,15 @@ public final class PieceWindow extends TopComponent {
         setLayout(new BorderLayout());
         setIcon(Pictogram.PIECE.image(TAB_ICON_PX));
         setName(" ");
-        add(
-                new PartPane(Bundle.PieceWindow_job(), desk, new JobCardPart(desk, piece, this::named)),
-                BorderLayout.NORTH);
+        card = new JobCardPart(desk, piece, this::named);
+        add(new PartPane(Bundle.PieceWindow_job(), desk, card), BorderLayout.NORTH);
         add(new PieceTabs(desk, piece));
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        super.setBounds(x, y, width, height);
+        card.setCompact(height < Space.px(LOW_PX));
     }
 
     private void named(JobCardFacts facts) {
@@ -76,6 +86,12 @@ public final class PieceWindow extends TopComponent {
             }
         }
         return found;
+    }
+
+    /** What is in it scrolls or wraps, so the window itself may become narrow. */
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(Space.px(LEAST_PX), Space.px(LEAST_PX));
     }
 
     /** Also called when light and dark are switched: the icon on the tab is an image and does not follow by itself. */

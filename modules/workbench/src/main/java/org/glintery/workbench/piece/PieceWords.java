@@ -70,7 +70,7 @@ public final class PieceWords {
         return all;
     }
 
-    private static String cm(double mm) {
+    static String cm(double mm) {
         double cm = mm / MM_A_CM;
         return cm == Math.rint(cm) ? String.valueOf((long) cm) : String.format(Locale.getDefault(), "%.1f", cm);
     }

@@ -8,9 +8,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
-import org.glintery.api.Result;
 import org.glintery.api.stash.Piece;
-import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.parts.PageScroll;
 import org.glintery.workbench.parts.SectionHeading;
@@ -40,7 +38,8 @@ final class StoryPart implements ScreenPart<StoryPart.Story> {
         words.setLineWrap(true);
         words.setWrapStyleWord(true);
         words.getAccessibleContext().setAccessibleName(Bundle.StoryPart_words());
-        edit = TextEdit.of(words, text -> desk.change(view -> keep(view, text)));
+        PieceChanges changes = new PieceChanges(piece);
+        edit = TextEdit.of(words, text -> desk.change(changes.story(text)));
         events.setOpaque(false);
         JPanel column = new JPanel(new MigLayout(
                 "insets " + Space.SECTION + ", fillx, wrap 1, gapy " + Space.APART,
@@ -80,15 +79,5 @@ final class StoryPart implements ScreenPart<StoryPart.Story> {
         }
         events.revalidate();
         events.repaint();
-    }
-
-    @Messages({"# {0} - title", "StoryPart.change=Write the story of {0}"})
-    private Result<ChangeSet> keep(View view, String text) {
-        return view.find(Piece.TYPE, piece)
-                .map(stored -> Result.ok(
-                        ChangeSet.named(Bundle.StoryPart_change(stored.value().title()))
-                                .replace(Piece.TYPE, stored, stored.value().withStory(text))
-                                .build()))
-                .orElseGet(() -> Result.refused("gone", Bundle.JobCard_gone()));
     }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Result;
 import org.glintery.api.exchange.LegendReader;
-import org.glintery.api.finishes.Finish;
 import org.glintery.api.finishes.Finishes;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.ColourCard;
@@ -27,27 +26,33 @@ public final class Entries {
         "Entries.kitTitle=Shelve a kit",
         "Entries.kitDo=Shelve it",
         "Entries.pieceTitle=A piece of your own",
+        "Entries.ofKitTitle=A piece of this kit",
         "Entries.pieceDo=Shelve it",
-        "Entries.finishTitle=Write an old finish",
-        "Entries.finishDo=Write it",
         "Entries.noStash=Kits and pieces are switched off. Switch the stash on to shelve a kit.",
         "Entries.noFinishes=Finishes are switched off. Switch them on to write a finish.",
         "Entries.noLegends=Legend files can't be read because bringing kits in is switched off."
     })
     public static void newKit(Desk desk) {
-        shelve(desk, new KitForm(desk, true), Bundle.Entries_kitTitle(), Bundle.Entries_kitDo());
+        shelve(desk, new KitForm(desk, new Origin.NewKit()), Bundle.Entries_kitTitle(), Bundle.Entries_kitDo());
     }
 
     /** A piece from an own picture: no kit. */
     public static void newPiece(Desk desk) {
-        shelve(desk, new KitForm(desk, false), Bundle.Entries_pieceTitle(), Bundle.Entries_pieceDo());
+        shelve(desk, new KitForm(desk, new Origin.Own()), Bundle.Entries_pieceTitle(), Bundle.Entries_pieceDo());
+    }
+
+    /** A piece of a kit that is on the shelves already. */
+    static void newPieceOf(Desk desk, UUID kit, String title) {
+        KitForm form = new KitForm(desk, new Origin.OfKit(kit));
+        form.suggestTitle(title);
+        shelve(desk, form, Bundle.Entries_ofKitTitle(), Bundle.Entries_pieceDo());
     }
 
     /** A kit begun with files: photos become its pictures, the first other file is read as its legend. */
     static void newKitFrom(Desk desk, List<Path> files) {
-        KitForm form = new KitForm(desk, true);
+        KitForm form = new KitForm(desk, new Origin.NewKit());
         for (Path file : files) {
-            form.suggestTitle(file);
+            form.suggestTitle(KitForm.titleOf(file));
             if (isPicture(file)) {
                 PictureDrop.take(desk, file, form::addPicture);
             } else {
@@ -84,16 +89,12 @@ public final class Entries {
         }
     }
 
+    /** Finishes from before, one after another. */
     public static void oldFinish(Desk desk) {
-        Optional<Finishes> finishes = desk.workshop().find(Finishes.class);
-        OldFinishForm form = new OldFinishForm(desk.clock());
-        if (finishes.isEmpty()) {
-            desk.say(Bundle.Entries_noFinishes());
-        } else if (Asking.ask(Bundle.Entries_finishTitle(), form, Bundle.Entries_finishDo(), form::ready)) {
-            UUID piece = UUID.randomUUID();
-            Finish finish = form.finish();
-            desk.change(view -> finishes.get().write(view, piece, finish, List.of()), applied -> desk.openPiece(piece));
-        }
+        desk.workshop()
+                .find(Finishes.class)
+                .ifPresentOrElse(
+                        finishes -> new OldFinishes(desk, finishes).ask(), () -> desk.say(Bundle.Entries_noFinishes()));
     }
 
     private static boolean isPicture(Path file) {

@@ -22,17 +22,16 @@ import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.parts.PictureDrop;
-import org.openide.util.NbBundle.Messages;
 
 /**
  * What a form says of a new kit with one piece, or of a piece without a kit. Pure.
  *
- * @param withKit whether it was bought as a kit
+ * @param origin where it comes from
  * @param legend in printed order; empty when there is none yet
  */
 record KitDraft(
         String title,
-        boolean withKit,
+        Origin origin,
         Optional<String> source,
         Standing standing,
         Optional<Shape> shape,
@@ -42,15 +41,19 @@ record KitDraft(
         List<LegendLine> legend,
         Map<String, CardEntry> entries) {
 
-    @Messages({"# {0} - title", "KitDraft.piece=Shelve {0}"})
     Result<ChangeSet> change(View view, Stash stash, UUID pieceId, Clock clock) {
-        UUID kitId = UUID.randomUUID();
-        Piece piece = piece(withKit ? Optional.of(kitId) : Optional.empty(), clock);
-        if (!withKit) {
-            var change = ChangeSet.named(Bundle.KitDraft_piece(title)).create(Piece.TYPE, pieceId, piece);
-            pictures.forEach(p -> change.blob(p.blob()));
-            return Result.ok(change.build());
+        if (origin instanceof Origin.NewKit) {
+            return newKit(view, stash, pieceId, clock);
         }
+        Optional<UUID> kit = origin instanceof Origin.OfKit of ? Optional.of(of.kit()) : Optional.empty();
+        ChangeSet.Builder bytes = ChangeSet.named("");
+        pictures.forEach(picture -> bytes.blob(picture.blob()));
+        return stash.addPiece(view, pieceId, piece(kit, clock), legend)
+                .then(change -> Result.ok(bytes.isEmpty() ? change : change.join(bytes.build())));
+    }
+
+    private Result<ChangeSet> newKit(View view, Stash stash, UUID pieceId, Clock clock) {
+        UUID kitId = UUID.randomUUID();
         Kit plain = Kit.titled(title);
         Kit kit = new Kit(
                 title,
@@ -67,7 +70,7 @@ record KitDraft(
                 new NewKit(
                         kitId,
                         kit,
-                        List.of(new NewKit.NewPiece(pieceId, piece, legend)),
+                        List.of(new NewKit.NewPiece(pieceId, piece(Optional.of(kitId), clock), legend)),
                         entries.isEmpty() ? Map.of() : Map.of(ColourCard.OWN, entries),
                         pictures.stream().map(PictureDrop.Taken::blob).toList()));
     }

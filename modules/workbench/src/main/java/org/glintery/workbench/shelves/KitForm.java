@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.swing.JComboBox;
 import javax.swing.JFileChooser;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -15,7 +14,9 @@ import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.Canvas;
 import org.glintery.api.stash.Coverage;
 import org.glintery.api.stash.Standing;
+import org.glintery.workbench.parts.Asking;
 import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.ChoiceBox;
 import org.glintery.workbench.parts.FormSheet;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.PictureDrop;
@@ -23,6 +24,7 @@ import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
 import org.glintery.workbench.parts.WrappedText;
 import org.glintery.workbench.piece.PieceWords;
+import org.glintery.workbench.piece.SizeWords;
 import org.glintery.workbench.spi.Desk;
 import org.openide.util.NbBundle.Messages;
 
@@ -31,13 +33,13 @@ final class KitForm extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int WIDTH_PX = 600;
     private final transient Desk desk;
-    private final boolean withKit;
+    private final transient Origin origin;
     private final JTextField title = new JTextField();
     private final JTextField source = new JTextField();
     private final JTextField size = new JTextField();
-    private final JComboBox<Standing> standing = new WordsBox<>(List.of(Standing.values()), PieceWords::standing);
-    private final JComboBox<Shape> shape = new WordsBox<>(PieceWords.withNone(Shape.values()), PieceWords::shape);
-    private final JComboBox<Coverage> coverage = new WordsBox<>(List.of(Coverage.values()), PieceWords::coverage);
+    private final ChoiceBox<Standing> standing = new ChoiceBox<>(List.of(Standing.values()), PieceWords::standing);
+    private final ChoiceBox<Shape> shape = new ChoiceBox<>(PieceWords.withNone(Shape.values()), PieceWords::shape);
+    private final ChoiceBox<Coverage> coverage = new ChoiceBox<>(List.of(Coverage.values()), PieceWords::coverage);
     private final WrappedText legendWords = Texts.wrappedHint("");
     private final WrappedText pictureWords = Texts.wrappedHint("");
     private final WrappedText missing = Texts.wrappedHint("");
@@ -59,10 +61,11 @@ final class KitForm extends JPanel {
         "KitForm.noPicture=None yet. Drop a photo here, or choose one.",
         "KitForm.choosePicture=Choose a picture"
     })
-    KitForm(Desk desk, boolean withKit) {
+    KitForm(Desk desk, Origin origin) {
         super(new MigLayout("insets 0, wrap 1", "[" + Space.px(WIDTH_PX) + "!, fill]"));
         this.desk = desk;
-        this.withKit = withKit;
+        this.origin = origin;
+        boolean withKit = origin instanceof Origin.NewKit;
         setOpaque(false);
         standing.setSelectedItem(Standing.SHELVED);
         coverage.setSelectedItem(Coverage.NOT_SAID);
@@ -93,16 +96,21 @@ final class KitForm extends JPanel {
     }
 
     Optional<Shape> shape() {
-        return Optional.ofNullable((Shape) shape.getSelectedItem());
+        return Optional.ofNullable(shape.chosen());
     }
 
-    /** Takes a file's name for the title, if none was typed. */
-    void suggestTitle(Path file) {
+    /** Fills the title in, if none was typed. */
+    void suggestTitle(String suggested) {
         if (title.getText().isBlank()) {
-            String name = String.valueOf(file.getFileName());
-            int dot = name.lastIndexOf('.');
-            title.setText((dot > 0 ? name.substring(0, dot) : name).replace('_', ' '));
+            title.setText(suggested);
         }
+    }
+
+    /** What a file's name says of what is in it. */
+    static String titleOf(Path file) {
+        String name = String.valueOf(file.getFileName());
+        int dot = name.lastIndexOf('.');
+        return (dot > 0 ? name.substring(0, dot) : name).replace('_', ' ');
     }
 
     @Messages({"# {0} - how many", "KitForm.pictureCount={0,choice,1#One picture|1<{0} pictures} so far."})
@@ -112,16 +120,16 @@ final class KitForm extends JPanel {
     }
 
     void legendRead(Path file, LegendReader.Reading reading) {
-        suggestTitle(file);
+        suggestTitle(titleOf(file));
         legend = reading.badRows().isEmpty() ? Optional.of(reading) : Optional.empty();
         legendWords.setText(LegendWords.understood(reading));
-        fitWindow();
+        Asking.fit(this);
     }
 
     void legendRefused(String why) {
         legend = Optional.empty();
         legendWords.setText(why);
-        fitWindow();
+        Asking.fit(this);
     }
 
     /** Whether enough was said; tells what is missing. */
@@ -133,18 +141,18 @@ final class KitForm extends JPanel {
         boolean titled = !title.getText().isBlank();
         boolean sized = SizeWords.read(size.getText()).isPresent();
         missing.setText(!titled ? Bundle.KitForm_needsTitle() : !sized ? Bundle.KitForm_sizeNotUnderstood() : "");
-        fitWindow();
+        Asking.fit(this);
         return titled && sized;
     }
 
     KitDraft draft() {
         return new KitDraft(
                 title.getText().strip(),
-                withKit,
+                origin,
                 Optional.of(source.getText().strip()).filter(s -> !s.isEmpty()),
-                (Standing) standing.getSelectedItem(),
+                standing.chosen(),
                 shape(),
-                (Coverage) coverage.getSelectedItem(),
+                coverage.chosen(),
                 SizeWords.read(size.getText()).orElse(Canvas.NOT_SAID),
                 List.copyOf(pictures),
                 legend.map(LegendReader.Reading::lines).orElse(List.of()),
@@ -172,12 +180,5 @@ final class KitForm extends JPanel {
         return chooser.showOpenDialog(this) == JFileChooser.APPROVE_OPTION
                 ? Optional.of(chooser.getSelectedFile().toPath())
                 : Optional.empty();
-    }
-
-    private void fitWindow() {
-        var window = javax.swing.SwingUtilities.getWindowAncestor(this);
-        if (window != null) {
-            window.pack();
-        }
     }
 }

@@ -45,10 +45,23 @@ final class RowMaker {
                 stored.id(),
                 piece.title(),
                 second,
-                piece.standing(),
+                Optional.of(piece.standing()),
                 piece.pictures().stream().findFirst(),
                 searched(piece, sources),
                 sources);
+    }
+
+    /** A kit that has no piece yet. */
+    ShelfRow row(Stored<Kit> kit) {
+        Kit value = kit.value();
+        return new ShelfRow(
+                kit.id(),
+                value.title(),
+                value.source().orElse(""),
+                Optional.empty(),
+                value.pictures().stream().findFirst(),
+                (value.title() + "\n" + value.source().orElse("") + "\nkit").toLowerCase(Locale.ROOT),
+                new ShelfRow.Sources(null, Optional.of(value), Optional.empty(), Optional.empty()));
     }
 
     private static String searched(Piece piece, ShelfRow.Sources sources) {

@@ -9,8 +9,10 @@ import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.parts.Tone;
 import org.glintery.workbench.piece.PieceWords;
 import org.glintery.workbench.spi.Desk;
+import org.openide.util.NbBundle.Messages;
 
 /** Paints one piece on the shelves: small picture, title, and what else tells it apart. Event thread. */
 final class ShelfCell extends JPanel implements ListCellRenderer<ShelfRow> {
@@ -35,13 +37,15 @@ final class ShelfCell extends JPanel implements ListCellRenderer<ShelfRow> {
     }
 
     @Override
+    @Messages("ShelfCell.kit=A kit without a piece yet")
     public Component getListCellRendererComponent(
             JList<? extends ShelfRow> list, ShelfRow row, int index, boolean selected, boolean focused) {
         picture.setIcon(pictures.of(row.picture(), list));
         title.setText(row.title());
-        String standing = PieceWords.standing(row.standing());
+        String standing = row.standing().map(PieceWords::standing).orElseGet(Bundle::ShelfCell_kit);
         second.setText(row.second().isEmpty() ? standing : standing + " · " + row.second());
         setBackground(selected ? list.getSelectionBackground() : list.getBackground());
+        second.setForeground(selected ? list.getSelectionForeground() : Tone.FAINT.colour());
         title.setForeground(selected ? list.getSelectionForeground() : list.getForeground());
         getAccessibleContext().setAccessibleName(row.title() + ", " + second.getText());
         return this;

@@ -7,7 +7,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.glintery.api.stash.Kit;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.Stored;
@@ -30,7 +34,7 @@ public final class ShelfIndex {
             return before;
         }
         Map<UUID, ShelfRow> known = new HashMap<>();
-        before.rows.forEach(row -> known.put(row.piece(), row));
+        before.rows.forEach(row -> known.put(row.id(), row));
         RowMaker maker = new RowMaker(view);
         List<ShelfRow> rows = new ArrayList<>();
         for (Stored<Piece> piece : view.all(Piece.TYPE)) {
@@ -38,9 +42,19 @@ public final class ShelfIndex {
             ShelfRow old = known.get(piece.id());
             rows.add(old != null && old.made().same(sources) ? old : maker.row(piece, sources));
         }
-        rows.sort(Comparator.comparing((ShelfRow r) -> r.standing())
-                .thenComparing(ShelfRow::title, String.CASE_INSENSITIVE_ORDER));
+        Set<UUID> withPieces = view.all(Piece.TYPE).stream()
+                .flatMap(piece -> piece.value().kit().stream())
+                .collect(Collectors.toSet());
+        view.all(Kit.TYPE).stream()
+                .filter(kit -> !withPieces.contains(kit.id()))
+                .forEach(kit -> rows.add(maker.row(kit)));
+        rows.sort(Comparator.comparing(ShelfIndex::shelf).thenComparing(ShelfRow::title, new TitleOrder()));
         return new ShelfIndex(view.revision(), List.copyOf(rows));
+    }
+
+    /** Shelves in the order of a piece's life; kits that have no piece yet come first. */
+    private static int shelf(ShelfRow row) {
+        return row.standing().map(Standing::ordinal).orElse(-1);
     }
 
     public static ShelfIndex of(View view) {
@@ -49,10 +63,19 @@ public final class ShelfIndex {
 
     /** The rows that hold every word of the query, of one standing or of all. Quick: for every key. */
     public List<ShelfRow> find(String query, Optional<Standing> standing) {
+        return find(query, row -> standing.isEmpty() || standing.equals(row.standing()));
+    }
+
+    /** Kits that have no piece yet. */
+    List<ShelfRow> kitsAlone(String query) {
+        return find(query, ShelfRow::isKit);
+    }
+
+    private List<ShelfRow> find(String query, Predicate<ShelfRow> shelf) {
         List<String> words = SearchWords.of(query);
         List<ShelfRow> found = new ArrayList<>();
         for (ShelfRow row : rows) {
-            if ((standing.isEmpty() || standing.get() == row.standing()) && holdsAll(row.searched(), words)) {
+            if (shelf.test(row) && holdsAll(row.searched(), words)) {
                 found.add(row);
             }
         }
@@ -62,7 +85,8 @@ public final class ShelfIndex {
     /** How many pieces of each standing hold the query's words; standings without any are left out. */
     Map<Standing, Integer> counts(String query) {
         Map<Standing, Integer> counts = new EnumMap<>(Standing.class);
-        find(query, Optional.empty()).forEach(row -> counts.merge(row.standing(), 1, Integer::sum));
+        find(query, row -> !row.isKit())
+                .forEach(row -> counts.merge(row.standing().orElseThrow(), 1, Integer::sum));
         return counts;
     }
 

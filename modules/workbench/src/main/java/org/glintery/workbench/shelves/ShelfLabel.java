@@ -12,7 +12,7 @@ import org.glintery.workbench.piece.PieceWords;
 import org.openide.util.NbBundle.Messages;
 
 /** Paints the name of a shelf and how many pieces are on it. Event thread. */
-final class ShelfLabel extends JPanel implements ListCellRenderer<ShelvesModel.Shelf> {
+final class ShelfLabel extends JPanel implements ListCellRenderer<ShelvesModel.Line> {
     static final int HEIGHT_PX = 28;
     private static final long serialVersionUID = 1L;
     private final JLabel name = new JLabel();
@@ -24,16 +24,23 @@ final class ShelfLabel extends JPanel implements ListCellRenderer<ShelvesModel.S
         add(count);
     }
 
+    @Messages({"ShelfLabel.all=All pieces", "ShelfLabel.kits=Kits without a piece"})
+    static String words(ShelvesModel.Shelf shelf) {
+        if (shelf.kitsAlone()) {
+            return Bundle.ShelfLabel_kits();
+        }
+        return shelf.standing().map(PieceWords::standing).orElseGet(Bundle::ShelfLabel_all);
+    }
+
     @Override
-    @Messages("ShelfLabel.all=All pieces")
     public Component getListCellRendererComponent(
-            JList<? extends ShelvesModel.Shelf> list,
-            ShelvesModel.Shelf shelf,
+            JList<? extends ShelvesModel.Line> list,
+            ShelvesModel.Line line,
             int index,
             boolean selected,
             boolean focused) {
-        name.setText(shelf.standing().map(PieceWords::standing).orElseGet(Bundle::ShelfLabel_all));
-        count.setText(String.valueOf(shelf.count()));
+        name.setText(words(line.shelf()));
+        count.setText(String.valueOf(line.count()));
         setBackground(selected ? list.getSelectionBackground() : list.getBackground());
         name.setForeground(selected ? list.getSelectionForeground() : list.getForeground());
         getAccessibleContext().setAccessibleName(name.getText() + ", " + count.getText());

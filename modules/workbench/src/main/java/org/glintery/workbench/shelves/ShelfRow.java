@@ -10,20 +10,26 @@ import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.Picture;
 
 /**
- * One piece on the shelves.
+ * One piece on the shelves, or a kit that has no piece yet.
  *
+ * @param id of the piece, or of the kit
+ * @param standing empty for a kit without a piece
  * @param second the kit's name where it differs, and the size
  * @param searched all that is searched, in lower case
  * @param made what the row was made from, to know whether it is still fresh
  */
 record ShelfRow(
-        UUID piece,
+        UUID id,
         String title,
         String second,
-        Standing standing,
+        Optional<Standing> standing,
         Optional<Picture> picture,
         String searched,
         Sources made) {
+
+    boolean isKit() {
+        return standing.isEmpty();
+    }
 
     /** Compared by identity: views share what did not change. */
     record Sources(Piece piece, Optional<Kit> kit, Optional<Legend> legend, Optional<FramePlan> plan) {

@@ -10,10 +10,25 @@ import org.glintery.api.stash.Standing;
 final class ShelvesModel {
     private ShelfIndex index = ShelfIndex.EMPTY;
     private String query = "";
-    private Optional<Standing> standing = Optional.empty();
+    private Shelf chosen = Shelf.ALL;
 
-    /** A shelf in the list of standings. @param standing empty for all pieces */
-    record Shelf(Optional<Standing> standing, int count) {}
+    /**
+     * One of the shelves.
+     *
+     * @param standing empty for all pieces, and for kits
+     * @param kitsAlone whether kits without a piece lie here
+     */
+    record Shelf(Optional<Standing> standing, boolean kitsAlone) {
+        static final Shelf ALL = new Shelf(Optional.empty(), false);
+        static final Shelf KITS = new Shelf(Optional.empty(), true);
+
+        static Shelf of(Standing standing) {
+            return new Shelf(Optional.of(standing), false);
+        }
+    }
+
+    /** A shelf in the list, and how much is on it. */
+    record Line(Shelf shelf, int count) {}
 
     void setIndex(ShelfIndex newIndex) {
         index = newIndex;
@@ -27,12 +42,12 @@ final class ShelvesModel {
         query = newQuery;
     }
 
-    void choose(Optional<Standing> newStanding) {
-        standing = newStanding;
+    void choose(Shelf shelf) {
+        chosen = shelf;
     }
 
-    Optional<Standing> chosen() {
-        return standing;
+    Shelf chosen() {
+        return chosen;
     }
 
     boolean nothingYet() {
@@ -40,22 +55,25 @@ final class ShelvesModel {
     }
 
     List<ShelfRow> rows() {
-        return index.find(query, standing);
+        return chosen.kitsAlone() ? index.kitsAlone(query) : index.find(query, chosen.standing());
     }
 
-    /** All pieces first, then each standing that has any, and the chosen one even without. */
-    List<Shelf> shelves() {
+    /** All first, then each shelf on which there is anything, and the chosen one even when there is not. */
+    List<Line> shelves() {
         Map<Standing, Integer> counts = index.counts(query);
-        List<Shelf> shelves = new ArrayList<>();
-        shelves.add(new Shelf(
-                Optional.empty(),
-                counts.values().stream().mapToInt(Integer::intValue).sum()));
+        int kits = index.kitsAlone(query).size();
+        int pieces = counts.values().stream().mapToInt(Integer::intValue).sum();
+        List<Line> lines = new ArrayList<>();
+        lines.add(new Line(Shelf.ALL, pieces + kits));
+        if (kits > 0 || chosen.kitsAlone()) {
+            lines.add(new Line(Shelf.KITS, kits));
+        }
         for (Standing one : Standing.values()) {
             int count = counts.getOrDefault(one, 0);
-            if (count > 0 || standing.filter(s -> s == one).isPresent()) {
-                shelves.add(new Shelf(Optional.of(one), count));
+            if (count > 0 || chosen.equals(Shelf.of(one))) {
+                lines.add(new Line(Shelf.of(one), count));
             }
         }
-        return shelves;
+        return lines;
     }
 }

@@ -1,11 +1,16 @@
 package org.glintery.workbench.today;
 
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.glintery.api.time.About;
 import org.glintery.api.workshop.View;
-import org.glintery.workbench.menu.Backups;
+import org.glintery.api.workshop.Workshop.BackedUp;
+import org.glintery.api.workshop.Workshop.Registration;
+import org.glintery.workbench.menu.Copies;
 import org.glintery.workbench.parts.Buttons;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.Space;
@@ -38,28 +43,38 @@ public final class BackupCard implements TodayCard {
         return new Part(desk);
     }
 
-    private static final class Part implements ScreenPart<Optional<Backups.Last>> {
+    private static final class Part implements ScreenPart<Optional<BackedUp>> {
         private final Desk desk;
         private final WrappedText words = Texts.body("");
         private final JPanel panel =
-                new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.NEAR, "[grow, fill]"));
+                new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.NEAR, "[grow, fill]")) {
+                    private static final long serialVersionUID = 1L;
+                    private transient Registration backups = () -> {};
+
+                    @Override
+                    public void addNotify() {
+                        super.addNotify();
+                        backups = Copies.afterBackups(Part.this::readAgain);
+                    }
+
+                    @Override
+                    public void removeNotify() {
+                        backups.close();
+                        super.removeNotify();
+                    }
+                };
 
         @Messages("BackupCard.now=Back up now")
         Part(Desk desk) {
             this.desk = desk;
             panel.setOpaque(false);
             panel.add(words, "wmin 0");
-            panel.add(
-                    Buttons.plain(
-                            Pictogram.BACKUP,
-                            Bundle.BackupCard_now(),
-                            () -> Backups.backUp(desk, () -> show(Backups.last(desk.workshop())))),
-                    "growx 0");
+            panel.add(Buttons.plain(Pictogram.BACKUP, Bundle.BackupCard_now(), () -> Copies.backUp(desk)), "growx 0");
         }
 
         @Override
-        public Optional<Backups.Last> prepare(View view) {
-            return Backups.last(desk.workshop());
+        public Optional<BackedUp> prepare(View view) {
+            return desk.workshop().lastBackup();
         }
 
         @Override
@@ -74,10 +89,19 @@ public final class BackupCard implements TodayCard {
             "# {1} - file",
             "BackupCard.last={0}, as {1}."
         })
-        public void show(Optional<Backups.Last> last) {
-            words.setText(
-                    last.map(l -> Bundle.BackupCard_last(l.day(), l.file())).orElseGet(Bundle::BackupCard_never));
+        public void show(Optional<BackedUp> last) {
+            words.setText(last.map(this::words).orElseGet(Bundle::BackupCard_never));
             panel.revalidate();
+        }
+
+        private void readAgain() {
+            desk.compute(view -> desk.workshop().lastBackup(), this::show);
+        }
+
+        private String words(BackedUp last) {
+            LocalDateTime at = LocalDateTime.ofInstant(last.at(), desk.clock().getZone());
+            String day = About.on(at.toLocalDate()).words() + ", " + at.format(DateTimeFormatter.ofPattern("HH:mm"));
+            return Bundle.BackupCard_last(day, last.file());
         }
     }
 }

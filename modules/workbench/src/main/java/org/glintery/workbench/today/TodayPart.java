@@ -118,7 +118,7 @@ final class TodayPart implements ScreenPart<View> {
         "TodayPart.first=This workshop is new",
         "TodayPart.firstText=Shelve a kit you have, or write down a piece you finished. From then on this page tells what is on the bench and what is still to be done.",
         "TodayPart.kit=Shelve a kit",
-        "TodayPart.finish=Write an old finish"
+        "TodayPart.finish=Write old finishes"
     })
     private JComponent first() {
         return new Card(

@@ -10,6 +10,7 @@ import org.glintery.api.framing.FramePlan;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
+import org.glintery.api.stash.Kit;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Piece;
@@ -66,7 +67,42 @@ class ShelfIndexTest {
 
         assertThat(after.find("rope", Optional.empty()).get(0))
                 .isSameAs(before.find("rope", Optional.empty()).get(0));
-        assertThat(after.find("crane", Optional.empty()).get(0).standing()).isEqualTo(Standing.MADE);
+        assertThat(after.find("crane", Optional.empty()).get(0).standing()).contains(Standing.MADE);
+    }
+
+    @Test
+    void showsKitsThatHaveNoPieceYet_onAShelfOfTheirOwn() {
+        TestView view = small(1).with(Kit.TYPE, new UUID(3, 1), Kit.titled("Set of four tins"));
+        ShelvesModel model = new ShelvesModel();
+        model.setIndex(ShelfIndex.of(view));
+
+        assertThat(model.shelves())
+                .startsWith(
+                        new ShelvesModel.Line(ShelvesModel.Shelf.ALL, 3),
+                        new ShelvesModel.Line(ShelvesModel.Shelf.KITS, 1));
+        model.choose(ShelvesModel.Shelf.KITS);
+        assertThat(model.rows()).extracting(ShelfRow::title).containsExactly("Set of four tins");
+        assertThat(model.rows()).allMatch(ShelfRow::isKit);
+
+        view.with(Piece.TYPE, new UUID(1, 9), ofKit(new UUID(3, 1)));
+        assertThat(ShelfIndex.of(view).kitsAlone("")).isEmpty();
+    }
+
+    private static Piece ofKit(UUID kit) {
+        Piece plain = Piece.titled("First tin", Standing.SHELVED);
+        return new Piece(
+                plain.title(),
+                Optional.of(kit),
+                plain.madeAgainFrom(),
+                plain.standing(),
+                plain.standingSince(),
+                plain.coverage(),
+                plain.drillShape(),
+                plain.canvas(),
+                plain.sections(),
+                plain.pictures(),
+                plain.keptAt(),
+                plain.story());
     }
 
     @Test

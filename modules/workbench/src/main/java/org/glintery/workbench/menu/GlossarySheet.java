@@ -1,0 +1,47 @@
+package org.glintery.workbench.menu;
+
+import java.util.TreeMap;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.glintery.workbench.parts.PageScroll;
+import org.glintery.workbench.parts.Space;
+import org.glintery.workbench.parts.Texts;
+import org.openide.DialogDescriptor;
+import org.openide.DialogDisplayer;
+import org.openide.util.NbBundle;
+import org.openide.util.NbBundle.Messages;
+
+/** The words of the trade and ours, explained. Event thread. */
+final class GlossarySheet {
+    private static final int WIDTH_PX = 620;
+    private static final int HEIGHT_PX = 560;
+
+    private GlossarySheet() {}
+
+    @Messages("GlossarySheet.title=Words we use")
+    static void show() {
+        JPanel page = new JPanel(new MigLayout(
+                "insets " + Space.SECTION + ", fillx, wrap 2, gapx " + Space.SECTION + ", gapy " + Space.APART,
+                "[150!][grow, fill]"));
+        words().forEach((word, meaning) -> {
+            page.add(Texts.heading(word), "top");
+            page.add(Texts.body(meaning), "wmin 0");
+        });
+        PageScroll scroll = new PageScroll(page);
+        scroll.setPreferredSize(new java.awt.Dimension(Space.px(WIDTH_PX), Space.px(HEIGHT_PX)));
+        DialogDescriptor descriptor = new DialogDescriptor(scroll, Bundle.GlossarySheet_title());
+        descriptor.setOptions(new Object[] {DialogDescriptor.CLOSED_OPTION});
+        descriptor.setModal(false);
+        DialogDisplayer.getDefault().createDialog(descriptor).setVisible(true);
+    }
+
+    private static TreeMap<String, String> words() {
+        var bundle = NbBundle.getBundle("org.glintery.workbench.menu.Words");
+        TreeMap<String, String> words = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+        bundle.keySet().forEach(key -> {
+            String[] parts = bundle.getString(key).split(": ", 2);
+            words.put(parts[0], parts[1]);
+        });
+        return words;
+    }
+}

@@ -1,0 +1,21 @@
+package org.glintery.workbench.shelves;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TitleOrderTest {
+    @Test
+    void sortsNumbersByTheirValue_andCapitalsAlike() {
+        assertThat(List.of("Signal board 10", "net loft", "Signal board 9", "Net loft 2", "signal", "").stream()
+                        .sorted(new TitleOrder()))
+                .containsExactly("", "net loft", "Net loft 2", "signal", "Signal board 9", "Signal board 10");
+    }
+
+    @Test
+    void tellsTitlesApart_thatDifferInCapitalsOnly() {
+        assertThat(new TitleOrder().compare("Crane", "crane")).isNotZero();
+        assertThat(new TitleOrder().compare("Crane", "Crane")).isZero();
+    }
+}

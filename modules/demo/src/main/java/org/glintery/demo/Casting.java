@@ -29,13 +29,15 @@ final class Casting {
 
     private final Seeded seeded;
     private final DemoCard card;
+    private final Effort effort;
 
     /** What a piece starts from. @param chance its own, so that the order of painting does not matter */
     private record Part(UUID id, Told told, int made, String source, SplittableRandom chance) {}
 
-    Casting(Seeded seeded, DemoCard card) {
+    Casting(Seeded seeded, DemoCard card, Effort effort) {
         this.seeded = seeded;
         this.card = card;
+        this.effort = effort;
     }
 
     List<PieceInMaking> cast(List<Told> plot) {
@@ -45,7 +47,11 @@ final class Casting {
             String source = SOURCES.get(seeded.between(0, SOURCES.size() - 1));
             parts.add(new Part(seeded.id(), told, told.made() ? made++ : -1, source, seeded.branch()));
         }
-        return parts.parallelStream().map(this::piece).toList();
+        return parts.parallelStream()
+                .filter(part -> !effort.isLeft())
+                .map(this::piece)
+                .peek(piece -> effort.oneMore())
+                .toList();
     }
 
     private PieceInMaking piece(Part part) {

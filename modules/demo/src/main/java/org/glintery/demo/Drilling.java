@@ -3,9 +3,9 @@ package org.glintery.demo;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.glintery.api.ledger.Amount;
-import org.glintery.api.workshop.Reservation;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Reservation;
 
 /** What the services book when a kit comes, is kitted up, is made and is kitted down. */
 final class Drilling {

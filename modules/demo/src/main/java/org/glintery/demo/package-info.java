@@ -3,3 +3,4 @@
  * invented; nothing here is a fact of the trade.
  */
 package org.glintery.demo;
+

@@ -2,6 +2,9 @@ package org.glintery.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.nio.file.Path;
 import java.util.List;
 import org.glintery.api.Result;
@@ -38,6 +41,31 @@ class DemoFillingTest {
                             refused -> assertThat(refused.refusal().code()).isEqualTo("not-empty"));
             assertThat(workshop.view().contentDigest()).isEqualTo(before);
         }
+    }
+
+    @Test
+    void changesNothing_whenItIsStoppedHalfWay() {
+        try (Workshop workshop = FilledDemo.empty(temp.resolve("a"))) {
+            String before = workshop.view().contentDigest();
+            AtomicInteger asked = new AtomicInteger();
+
+            assertThat(new DemoFilling().fill(workshop, 2, share -> asked.incrementAndGet() < 3))
+                    .isInstanceOfSatisfying(
+                            Result.Refused.class,
+                            refused -> assertThat(refused.refusal().code()).isEqualTo("left"));
+
+            assertThat(asked).hasValueLessThan(Plot.pieces().size());
+            assertThat(workshop.view().contentDigest()).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void tellsHowFarItIs_upToTheWhole() {
+        List<Double> shares = new CopyOnWriteArrayList<>();
+        try (Workshop workshop = FilledDemo.empty(temp.resolve("a"))) {
+            new DemoFilling().fill(workshop, 2, shares::add).orThrow();
+        }
+        assertThat(shares).hasSize(Plot.pieces().size()).contains(1.0).allMatch(share -> share > 0 && share <= 1);
     }
 
     @Test

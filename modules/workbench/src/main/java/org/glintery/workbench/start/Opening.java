@@ -17,6 +17,7 @@ import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshops;
 import org.glintery.workbench.desk.CurrentDesk;
+import org.glintery.workbench.desk.LongWork;
 import org.glintery.workbench.desk.WindowSpeech;
 import org.glintery.workbench.desk.WorkshopDesk;
 import org.glintery.workbench.found.Found;
@@ -102,9 +103,16 @@ public final class Opening {
                 .isPresent()) {
             return;
         }
-        speech.say(Bundle.Opening_opening(folder.getFileName()));
-        CompletableFuture.supplyAsync(open, BACKGROUND)
+        String words = Bundle.Opening_opening(folder.getFileName());
+        speech.say(words);
+        CompletableFuture.supplyAsync(() -> told(words, open), BACKGROUND)
                 .whenCompleteAsync((result, trouble) -> arrived(folder, result, trouble), SwingUtilities::invokeLater);
+    }
+
+    private static <T> T told(String words, Supplier<T> doing) {
+        try (LongWork work = LongWork.begin(words, false)) {
+            return doing.get();
+        }
     }
 
     @Messages(

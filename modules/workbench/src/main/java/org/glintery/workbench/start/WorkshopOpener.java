@@ -3,14 +3,17 @@ package org.glintery.workbench.start;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.glintery.api.Result;
+import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.DemoWorkshop;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshops;
+import org.glintery.workbench.desk.LongWork;
 import org.openide.util.NbBundle.Messages;
 
 /** Opens or makes a workshop. Disk; not on the event thread. */
@@ -41,20 +44,37 @@ public final class WorkshopOpener {
         return workshops.open(folder);
     }
 
-    @Messages("WorkshopOpener.noDemo=The demo is not part of this application. An empty workshop was made instead.")
     private Result<Workshop> filled(Workshop made, Settings settings, boolean withDemo) {
-        if (withDemo && demo.isPresent()) {
-            return closedIfRefused(made, demo.get().fill(made, DEMO_SEED));
+        return withDemo && demo.isPresent() ? withDemo(made, settings, demo.get()) : empty(made, settings, withDemo);
+    }
+
+    /** Tells in the foot of the window how far it is; a demo that was stopped leaves an empty workshop. */
+    @Messages({
+        "WorkshopOpener.painting=Painting the demo",
+        "WorkshopOpener.left=The demo was stopped. The workshop is empty."
+    })
+    private Result<Workshop> withDemo(Workshop made, Settings settings, DemoWorkshop filling) {
+        try (LongWork work = LongWork.begin(Bundle.WorkshopOpener_painting(), true)) {
+            Result<Applied> filled = filling.fill(made, DEMO_SEED, share -> {
+                work.reach(share);
+                return !work.isLeft();
+            });
+            if (filled instanceof Result.Refused<Applied> && work.isLeft()) {
+                return empty(made, settings, false)
+                        .then(open -> Result.ok(open, List.of(Bundle.WorkshopOpener_left())));
+            }
+            return closedIfRefused(made, filled);
         }
-        Result<?> chosen = made.apply(chosen(made, settings));
-        Result<Workshop> result = closedIfRefused(made, chosen);
-        return withDemo && result instanceof Result.Ok<Workshop> ok
-                ? Result.ok(ok.value(), java.util.List.of(Bundle.WorkshopOpener_noDemo()))
-                : result;
+    }
+
+    @Messages("WorkshopOpener.noDemo=The demo is not part of this application. An empty workshop was made instead.")
+    private static Result<Workshop> empty(Workshop made, Settings settings, boolean demoWanted) {
+        return closedIfRefused(made, made.apply(chosen(settings)))
+                .then(open -> Result.ok(open, demoWanted ? List.of(Bundle.WorkshopOpener_noDemo()) : List.of()));
     }
 
     @Messages("WorkshopOpener.settings=Choose how much of the workshop is kept here")
-    private static ChangeSet chosen(Workshop workshop, Settings settings) {
+    private static ChangeSet chosen(Settings settings) {
         return ChangeSet.named(Bundle.WorkshopOpener_settings())
                 .put(Settings.TYPE, Settings.ID, settings)
                 .build();

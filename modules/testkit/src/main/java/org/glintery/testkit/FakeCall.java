@@ -28,6 +28,10 @@ public final class FakeCall implements VerbCall {
     public final List<String> lines = new ArrayList<>();
 
     public final List<String> said = new ArrayList<>();
+
+    /** The answers of {@link #lines}, as records. */
+    public final List<Object> answers = new ArrayList<>();
+
     private final Optional<Workshop> workshop;
     private final Path folder;
     private final Map<String, List<String>> values = new HashMap<>();
@@ -123,6 +127,7 @@ public final class FakeCall implements VerbCall {
     @Override
     public void line(Object answer, String text) {
         lines.add(text);
+        answers.add(answer);
     }
 
     @Override

@@ -52,8 +52,7 @@ public final class FakeDesk implements Desk {
 
     @Override
     public void change(Function<View, Result<ChangeSet>> build, Consumer<Applied> then) {
-        Result<Applied> result =
-                inBackground(() -> build.apply(workshop.view()).then(workshop::apply));
+        Result<Applied> result = inBackground(() -> build.apply(workshop.view()).then(workshop::apply));
         if (result instanceof Result.Ok<Applied> ok) {
             warnings.addAll(ok.warnings());
             then.accept(ok.value());

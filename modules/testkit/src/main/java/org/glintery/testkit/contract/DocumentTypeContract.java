@@ -56,7 +56,8 @@ public abstract class DocumentTypeContract<T extends Record> {
         T value = example();
         try (Workshop first = new MemoryWorkshop();
                 Workshop second = new MemoryWorkshop()) {
-            first.apply(ChangeSet.named("put").create(type(), ID, value).build()).orThrow();
+            first.apply(ChangeSet.named("put").create(type(), ID, value).build())
+                    .orThrow();
             assertThat(read(first).value()).isEqualTo(value);
             RawDocument carried = first.view().documents().findFirst().orElseThrow();
             Json.Obj body = (Json.Obj) codec.parse(codec.pretty(carried.body()));

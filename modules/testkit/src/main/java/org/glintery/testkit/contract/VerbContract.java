@@ -37,12 +37,15 @@ public abstract class VerbContract extends OnTheDemo {
         assertThat(params)
                 .allSatisfy(param -> assertThat(param.name()).matches("[a-z]+(-[a-z]+)*"))
                 .allSatisfy(param -> assertThat(param.help()).isNotBlank())
-                .allSatisfy(param -> assertThat(param.placeholder().isEmpty()).isEqualTo(param.kind() == Param.Kind.FLAG));
+                .allSatisfy(
+                        param -> assertThat(param.placeholder().isEmpty()).isEqualTo(param.kind() == Param.Kind.FLAG));
         List<Param> positionals =
                 params.stream().filter(p -> p.kind() == Param.Kind.POSITIONAL).toList();
         for (int i = 1; i < positionals.size(); i++) {
             assertThat(positionals.get(i).required() && !positionals.get(i - 1).required())
-                    .as("%s is required after one that is not", positionals.get(i).name())
+                    .as(
+                            "%s is required after one that is not",
+                            positionals.get(i).name())
                     .isFalse();
             assertThat(positionals.get(i - 1).placeholder())
                     .as("only the last takes several words")

@@ -29,8 +29,11 @@ public final class QuietLog implements BeforeEachCallback, AfterEachCallback {
     public void afterEach(ExtensionContext context) {
         Listening listening = context.getStore(HERE).remove(Listening.class, Listening.class);
         listening.warnings().values().forEach(OwnWarnings::close);
-        listening.warnings().values().forEach(warnings -> assertThat(warnings.seen())
-                .as("warnings that were logged")
-                .isEmpty());
+        listening
+                .warnings()
+                .values()
+                .forEach(warnings -> assertThat(warnings.seen())
+                        .as("warnings that were logged")
+                        .isEmpty());
     }
 }

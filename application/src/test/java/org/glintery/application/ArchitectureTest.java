@@ -14,6 +14,7 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -79,19 +80,27 @@ class ArchitectureTest {
     }
 
     @Test
-    void letsTheSampleUseOnlyWhatAnOutsiderHas() throws IOException {
-        try (JarFile jar = new JarFile(Jars.SAMPLE.toFile())) {
-            JavaClasses sample = new ClassFileImporter().importJar(jar);
-            assertThat(sample.size()).as("classes of the sample").isGreaterThanOrEqualTo(6);
+    void letsAddOnsUseOnlyWhatAnOutsiderHas() throws IOException {
+        keepsToTheApi(Jars.SAMPLE, "org.glintery.addon.sample..", 6);
+        keepsToTheApi(Jars.SWAPS, "org.glintery.club.swaps..", 6);
+    }
+
+    private static void keepsToTheApi(Path addon, String own, int leastClasses) throws IOException {
+        try (JarFile jar = new JarFile(addon.toFile())) {
+            JavaClasses classes = new ClassFileImporter().importJar(jar);
+            assertThat(classes.size()).as("classes of %s", addon).isGreaterThanOrEqualTo(leastClasses);
             noClasses()
                     .should()
                     .dependOnClassesThat(resideInAnyPackage(OURS)
                             .and(resideOutsideOfPackages(
-                                    "org.glintery.addon.sample..",
+                                    own,
                                     "org.glintery.api..",
+                                    "org.glintery.colour",
+                                    "org.glintery.planning",
+                                    "org.glintery.planning.clearing",
                                     "org.glintery.workbench.parts..",
                                     "org.glintery.workbench.spi..")))
-                    .check(sample);
+                    .check(classes);
         }
     }
 

@@ -7,20 +7,28 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The jars of our modules in the packaged application, and of the sample add-on beside it. */
+/** The jars of our modules in the packaged application, and of the add-ons beside it. */
 final class Jars {
 
     private static final Path MODULES = GlinteryDo.HOME.resolve("glintery/modules");
     private static final String PREFIX = "org-glintery-";
 
-    /** The cluster of the sample add-on, which is built beside the application. */
-    static final Path SAMPLE_CLUSTER = Path.of("../modules/addon-sample/target/nbm/clusters/addon-sample")
-            .toAbsolutePath()
-            .normalize();
+    /** The clusters of add-ons, which are built beside the application. */
+    static final Path SAMPLE_CLUSTER = cluster("addon-sample");
+
+    static final Path SWAPS_CLUSTER = cluster("club-swaps");
 
     static final Path SAMPLE = SAMPLE_CLUSTER.resolve("modules/org-glintery-addon-sample.jar");
 
+    static final Path SWAPS = SWAPS_CLUSTER.resolve("modules/org-glintery-club-swaps.jar");
+
     private Jars() {}
+
+    private static Path cluster(String addon) {
+        return Path.of("../modules", addon, "target/nbm/clusters", addon)
+                .toAbsolutePath()
+                .normalize();
+    }
 
     static Path of(String module) {
         return MODULES.resolve(PREFIX + module + ".jar");

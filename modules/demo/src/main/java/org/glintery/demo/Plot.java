@@ -1,12 +1,5 @@
 package org.glintery.demo;
 
-import java.util.List;
-import java.util.Set;
-import org.glintery.demo.drills.BlockByBlock;
-import org.glintery.demo.drills.SectionBySection;
-import org.glintery.demo.scene.Light;
-import org.glintery.demo.scene.Scenes;
-
 import static org.glintery.api.stash.Standing.HOPED_FOR;
 import static org.glintery.api.stash.Standing.LET_GO;
 import static org.glintery.api.stash.Standing.MADE;
@@ -16,6 +9,13 @@ import static org.glintery.api.stash.Standing.RESTING;
 import static org.glintery.api.stash.Standing.SHELVED;
 import static org.glintery.demo.Told.painted;
 import static org.glintery.demo.Told.titled;
+
+import java.util.List;
+import java.util.Set;
+import org.glintery.demo.drills.BlockByBlock;
+import org.glintery.demo.drills.SectionBySection;
+import org.glintery.demo.scene.Light;
+import org.glintery.demo.scene.Scenes;
 
 /** All pieces of the demo. Invented, like the town they show. */
 final class Plot {

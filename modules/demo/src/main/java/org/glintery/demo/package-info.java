@@ -3,4 +3,3 @@
  * invented; nothing here is a fact of the trade.
  */
 package org.glintery.demo;
-

@@ -2,11 +2,10 @@ package org.glintery.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.nio.file.Path;
-import java.util.List;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.workshop.ChangeSet;

@@ -258,6 +258,12 @@ public final class MemoryWorkshop implements Workshop {
         return noFiles();
     }
 
+    @Override
+    public Optional<BackedUp> lastBackup() {
+        OffTheEventThread.check();
+        return Optional.empty();
+    }
+
     private static Result<CopyReport> noFiles() {
         OffTheEventThread.check();
         return Result.refused("no-files", "This workshop is in memory only and has no files. Nothing was changed.");

@@ -204,7 +204,7 @@ class KitFilesTest {
     void readsTheLeastKit_andLeavesUnknownWhatItDoesNotSay() throws IOException {
         NewKit kit = files.read(file(
                         "\uFEFF{\"format\":\"glintery-kit\",\"version\":1,\"title\":\"Crane\",\"pieces\":[{\"title\":\"Crane\","
-                            + "\"shape\":\"round\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T1\"}]}]}"))
+                                + "\"shape\":\"round\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T1\"}]}]}"))
                 .orThrow();
         assertThat(kit.kit()).isEqualTo(Kit.titled("Crane"));
         assertThat(kit.pieces().get(0).piece().standing()).isEqualTo(Standing.SHELVED);
@@ -224,9 +224,9 @@ class KitFilesTest {
             value = {
                 "{\"title\":\"A\",\"pieces\":[{}]}|pieces[0]: title is missing",
                 "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\"},{\"symbol\":\"A\",\"code\":\"T\",\"needed\":-1}]}]}|pieces[0].legend[1].needed"
-                    + " should be at least 0",
+                        + " should be at least 0",
                 "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"neded\":1}]}]}|pieces[0].legend[0]:"
-                    + " neded is not a word we know here",
+                        + " neded is not a word we know here",
                 "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"coverage\":\"half\"}]}|pieces[0].coverage should be"
                         + " one of full, partial, not-said",
                 "{\"title\":7,\"pieces\":[]}|title should be text",
@@ -235,7 +235,7 @@ class KitFilesTest {
                 "{\"title\":\"A\",\"pictures\":[{\"caption\":\"x\"}],\"pieces\":[]}|pictures[0] should have either"
                         + " bytes or a file",
                 "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"needed\":1e30}]}]}|pieces[0].legend[0].needed"
-                    + " should be at most 1000000000"
+                        + " should be at most 1000000000"
             })
     void saysWhatIsWrongAndWhere(String json, String words) throws IOException {
         Path file = file("{\"format\":\"glintery-kit\",\"version\":1," + json.substring(1));

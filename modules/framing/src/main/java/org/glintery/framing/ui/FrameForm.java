@@ -100,9 +100,7 @@ final class FrameForm extends JPanel {
         notes = text(notesField, (copy, text) -> copy.notes = text);
         decision = new ChoiceBox<>(List.of(Decision.values()), DecisionWords::of, this::decide);
         glazing = new ChoiceBox<>(
-                USUAL_GLAZINGS,
-                DecisionWords::of,
-                chosen -> desk.change(edits.set(copy -> copy.glazing = chosen)));
+                USUAL_GLAZINGS, DecisionWords::of, chosen -> desk.change(edits.set(copy -> copy.glazing = chosen)));
         place = new ChoiceBox<>(
                 List.of(), PlaceChoice::name, chosen -> desk.change(edits.set(copy -> copy.place = chosen.place())));
         add(

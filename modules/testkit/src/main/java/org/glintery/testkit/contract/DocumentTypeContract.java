@@ -42,7 +42,7 @@ public abstract class DocumentTypeContract<T extends Record> {
 
     /** A value in which no component has its default; to be given where the record's checks want a particular one. */
     protected T example() {
-        return new FilledRecords().fill(type().record());
+        return new FilledRecords().of(type().record());
     }
 
     @Test

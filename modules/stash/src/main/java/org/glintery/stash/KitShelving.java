@@ -44,7 +44,7 @@ final class KitShelving {
 
     Result<ChangeSet> addPiece(UUID id, Piece piece, List<LegendLine> legend) {
         ChangeSet.Builder change = ChangeSet.named("Add " + piece.title());
-        return pieces(change, List.of(new NewPiece(id, piece, legend)), Optional.empty(), Map.of());
+        return pieces(change, List.of(new NewPiece(id, piece, Legend.of(legend))), Optional.empty(), Map.of());
     }
 
     private Result<ChangeSet> pieces(
@@ -61,13 +61,14 @@ final class KitShelving {
                 return Result.refused(refusal.get());
             }
             warnings.addAll(warnings(piece));
-            learning.used(piece.legend().stream().map(LegendLine::drill).toList());
+            learning.used(piece.legend().lines().stream().map(LegendLine::drill).toList());
             Piece value = kit.map(k -> piece.piece().withKit(k.id())).orElse(piece.piece());
             change.create(Piece.TYPE, piece.id(), value);
-            if (!piece.legend().isEmpty()) {
-                change.create(Legend.TYPE, piece.id(), Legend.of(piece.legend()));
+            if (!piece.legend().equals(Legend.of(List.of()))) {
+                change.create(Legend.TYPE, piece.id(), piece.legend());
             }
-            new SupplyBooking(view, piece.id(), value, kit.map(NewKit::kit), names).book(change, piece.legend());
+            new SupplyBooking(view, piece.id(), value, kit.map(NewKit::kit), names)
+                    .book(change, piece.legend().lines());
         }
         learning.into(change);
         warnings.addAll(learning.warnings());
@@ -83,11 +84,12 @@ final class KitShelving {
                     "already-there",
                     "The piece " + piece.piece().title() + " is in the workshop already. Nothing was changed."));
         }
-        return LegendCheck.refusal(piece.legend(), SuppliesBooked.drillsPerBag(view, piece.id(), source));
+        return LegendCheck.refusal(piece.legend().lines(), SuppliesBooked.drillsPerBag(view, piece.id(), source));
     }
 
     private List<String> warnings(NewPiece piece) {
-        List<String> warnings = new ArrayList<>(LegendCheck.warnings(piece.legend()));
+        List<String> warnings =
+                new ArrayList<>(LegendCheck.warnings(piece.legend().lines()));
         String title = piece.piece().title().strip();
         if (view.all(Piece.TYPE).stream()
                 .anyMatch(p -> p.value().title().strip().equalsIgnoreCase(title))) {

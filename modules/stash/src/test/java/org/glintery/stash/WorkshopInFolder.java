@@ -16,6 +16,7 @@ import org.glintery.api.ledger.LedgerAction.Movement;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Kit;
+import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.NewKit;
 import org.glintery.api.stash.Piece;
@@ -93,7 +94,7 @@ public final class WorkshopInFolder implements AutoCloseable {
                 Optional.empty(),
                 List.of(),
                 "");
-        NewKit.NewPiece only = new NewKit.NewPiece(piece, Piece.titled(title, standing), List.of(lines));
+        NewKit.NewPiece only = new NewKit.NewPiece(piece, Piece.titled(title, standing), Legend.of(List.of(lines)));
         return new NewKit(UUID.randomUUID(), kit, List.of(only), Map.of(), List.of());
     }
 

@@ -26,10 +26,6 @@ public record NewKit(
         blobs = List.copyOf(blobs);
     }
 
-    /** A piece of the kit with its legend; no lines when there is no legend yet. */
-    public record NewPiece(UUID id, Piece piece, List<LegendLine> legend) {
-        public NewPiece {
-            legend = List.copyOf(legend);
-        }
-    }
+    /** A piece of the kit with its legend; without lines and photo when there is no legend yet. */
+    public record NewPiece(UUID id, Piece piece, Legend legend) {}
 }

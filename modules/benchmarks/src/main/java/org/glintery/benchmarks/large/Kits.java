@@ -12,6 +12,7 @@ import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.Canvas;
 import org.glintery.api.stash.Coverage;
 import org.glintery.api.stash.Kit;
+import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.NewKit;
 import org.glintery.api.stash.Piece;
@@ -65,7 +66,7 @@ final class Kits {
         return new NewKit(
                 id(),
                 kit,
-                List.of(new NewKit.NewPiece(id(), piece, legend(shape))),
+                List.of(new NewKit.NewPiece(id(), piece, Legend.of(legend(shape)))),
                 Map.of(Card.NAME, card.entries()),
                 List.of());
     }

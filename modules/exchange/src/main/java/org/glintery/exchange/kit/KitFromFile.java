@@ -11,12 +11,14 @@ import org.glintery.api.stash.Canvas;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.Coverage;
 import org.glintery.api.stash.Kit;
+import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Money;
 import org.glintery.api.stash.NewKit;
 import org.glintery.api.stash.NewKit.NewPiece;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.workshop.Picture;
 
 /** Makes a new kit from what a file tells. Every reading gives new ids: the same kit can be bought twice. Used once. */
 final class KitFromFile {
@@ -43,7 +45,7 @@ final class KitFromFile {
                 told.notes().orElse(""));
         List<NewPiece> pieces = new ArrayList<>();
         for (PieceInFile piece : told.pieces()) {
-            pieces.add(new NewPiece(UUID.randomUUID(), piece(piece), legend(piece)));
+            pieces.add(new NewPiece(UUID.randomUUID(), piece(piece), new Legend(lines(piece), photo(piece))));
         }
         return new NewKit(id, kit, List.copyOf(pieces), cards, pictures.blobs());
     }
@@ -64,7 +66,11 @@ final class KitFromFile {
                 piece.story().orElse(""));
     }
 
-    private List<LegendLine> legend(PieceInFile piece) {
+    private Optional<Picture> photo(PieceInFile piece) throws NotAKitException {
+        return pictures.take(piece.legendPhoto().stream().toList()).stream().findFirst();
+    }
+
+    private List<LegendLine> lines(PieceInFile piece) {
         List<LegendLine> lines = new ArrayList<>();
         for (LineInFile line : piece.legend().orElse(List.of())) {
             lines.add(line.line(piece.shape().orElse(Shape.SQUARE)));

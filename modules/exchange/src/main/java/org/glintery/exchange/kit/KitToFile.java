@@ -69,6 +69,7 @@ final class KitToFile {
 
     private PieceInFile piece(Stored<Piece> stored) {
         Piece piece = stored.value();
+        Legend legend = Legend.of(view, stored.id());
         return new PieceInFile(
                 piece.title(),
                 Optional.of(piece.standing()).filter(standing -> standing != Standing.SHELVED),
@@ -79,7 +80,8 @@ final class KitToFile {
                 piece.sections(),
                 present(piece.story()),
                 pictures(piece.pictures()),
-                legend(Legend.of(view, stored.id())));
+                legend(legend),
+                legend.photo().flatMap(this::picture));
     }
 
     /** What is known of a code stands on the first of its lines. */
@@ -96,17 +98,18 @@ final class KitToFile {
     }
 
     private Optional<List<PictureInFile>> pictures(List<Picture> pictures) {
-        List<PictureInFile> told = new ArrayList<>();
-        for (Picture picture : pictures) {
-            Optional<byte[]> bytes = workshop.blob(picture.hash()).flatMap(PicturePrivacy::without);
-            if (bytes.isPresent()) {
-                String base64 = Base64.getEncoder().encodeToString(bytes.get());
-                told.add(new PictureInFile(Optional.of(base64), Optional.empty(), present(picture.caption())));
-            } else {
-                leftOut++;
-            }
-        }
+        List<PictureInFile> told =
+                pictures.stream().flatMap(picture -> picture(picture).stream()).toList();
         return Optional.of(told).filter(all -> !all.isEmpty());
+    }
+
+    private Optional<PictureInFile> picture(Picture picture) {
+        Optional<byte[]> bytes = workshop.blob(picture.hash()).flatMap(PicturePrivacy::without);
+        if (bytes.isEmpty()) {
+            leftOut++;
+        }
+        return bytes.map(clean -> new PictureInFile(
+                Optional.of(Base64.getEncoder().encodeToString(clean)), Optional.empty(), present(picture.caption())));
     }
 
     private static Optional<String> present(String text) {

@@ -19,4 +19,5 @@ record PieceInFile(
         Optional<Integer> sections,
         Optional<String> story,
         Optional<List<PictureInFile>> pictures,
-        Optional<List<LineInFile>> legend) {}
+        Optional<List<LineInFile>> legend,
+        Optional<PictureInFile> legendPhoto) {}

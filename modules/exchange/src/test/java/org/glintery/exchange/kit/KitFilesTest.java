@@ -151,8 +151,9 @@ class KitFilesTest {
                 KIT,
                 kit,
                 List.of(
-                        new NewKit.NewPiece(new UUID(2, 1), first, legend),
-                        new NewKit.NewPiece(new UUID(2, 2), ofKit, List.of())),
+                        new NewKit.NewPiece(
+                                new UUID(2, 1), first, new Legend(legend, Optional.of(named(back, "The legend")))),
+                        new NewKit.NewPiece(new UUID(2, 2), ofKit, Legend.of(List.of()))),
                 cards,
                 List.of(cover, back));
     }
@@ -161,7 +162,7 @@ class KitFilesTest {
         ChangeSet.Builder change = ChangeSet.named("Shelve").create(Kit.TYPE, kit.id(), kit.kit());
         for (NewKit.NewPiece piece : kit.pieces()) {
             change.create(Piece.TYPE, piece.id(), piece.piece());
-            change.create(Legend.TYPE, piece.id(), Legend.of(piece.legend()));
+            change.create(Legend.TYPE, piece.id(), piece.legend());
         }
         kit.cards()
                 .forEach((name, entries) -> change.create(
@@ -208,7 +209,7 @@ class KitFilesTest {
                 .orThrow();
         assertThat(kit.kit()).isEqualTo(Kit.titled("Crane"));
         assertThat(kit.pieces().get(0).piece().standing()).isEqualTo(Standing.SHELVED);
-        assertThat(kit.pieces().get(0).legend())
+        assertThat(kit.pieces().get(0).legend().lines())
                 .containsExactly(new LegendLine(
                         "A",
                         Drill.of(Shape.ROUND, 280, "own", "T1"),

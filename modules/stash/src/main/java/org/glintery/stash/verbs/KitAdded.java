@@ -48,7 +48,9 @@ public record KitAdded(
                         .map(piece -> new PieceAdded(
                                 piece.id(),
                                 piece.piece().title(),
-                                piece.legend().stream().map(KitAdded::line).toList()))
+                                piece.legend().lines().stream()
+                                        .map(KitAdded::line)
+                                        .toList()))
                         .toList(),
                 reading.map(Reading::columns),
                 reading.map(Reading::encoding),

@@ -14,6 +14,7 @@ import org.glintery.api.exchange.LegendReader.Reading;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.ColourCard;
+import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.NewKit;
 import org.glintery.api.verb.VerbCall;
@@ -70,7 +71,7 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
                                             read -> Map.of(card(call), read.entries()))
                                     .orElse(Map.of());
                             List<Blob> blobs = cover.map(List::of).orElse(List.of());
-                            NewKit.NewPiece only = new NewKit.NewPiece(UUID.randomUUID(), piece, lines);
+                            NewKit.NewPiece only = new NewKit.NewPiece(UUID.randomUUID(), piece, Legend.of(lines));
                             return Result.ok(new KitToAdd(new NewKit(id, kit, List.of(only), cards, blobs), reading));
                         })));
     }

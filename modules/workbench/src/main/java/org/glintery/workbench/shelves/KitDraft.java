@@ -13,6 +13,7 @@ import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.ColourCard;
 import org.glintery.api.stash.Coverage;
 import org.glintery.api.stash.Kit;
+import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.NewKit;
 import org.glintery.api.stash.Piece;
@@ -70,7 +71,7 @@ record KitDraft(
                 new NewKit(
                         kitId,
                         kit,
-                        List.of(new NewKit.NewPiece(pieceId, piece(Optional.of(kitId), clock), legend)),
+                        List.of(new NewKit.NewPiece(pieceId, piece(Optional.of(kitId), clock), Legend.of(legend))),
                         entries.isEmpty() ? Map.of() : Map.of(ColourCard.OWN, entries),
                         pictures.stream().map(PictureDrop.Taken::blob).toList()));
     }

@@ -16,7 +16,7 @@ class ModuleManifestTest {
     private static final Map<String, Set<String>> EXPORTS = Map.of(
             "api", Set.of("org.glintery.api.**"),
             "colour", Set.of("org.glintery.colour.*"),
-            "planning", Set.of("org.glintery.planning.*"),
+            "planning", Set.of("org.glintery.planning.*", "org.glintery.planning.clearing.*"),
             "workbench",
                     Set.of(
                             "org.glintery.workbench.parts.*",

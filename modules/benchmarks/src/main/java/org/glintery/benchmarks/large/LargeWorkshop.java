@@ -109,7 +109,7 @@ public final class LargeWorkshop {
         NewKit kit = kits.next(number, standing, on);
         apply(stash.shelve(workshop.view(), kit).orThrow());
         NewKit.NewPiece piece = kit.pieces().get(0);
-        return new Waiting(piece.id(), piece.legend(), fate, on, evenings);
+        return new Waiting(piece.id(), piece.legend().lines(), fate, on, evenings);
     }
 
     private void live(Waiting piece) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.glintery.api.JsonCodec;
 import org.glintery.benchmarks.large.MadeWorkshops;
 import org.glintery.benchmarks.packaged.Application;
 
@@ -13,10 +14,16 @@ import org.glintery.benchmarks.packaged.Application;
  * @param aside where progress is told
  * @param folder for all that is made here
  */
-record Bench(Application application, MadeWorkshops made, Choice choice, PrintStream aside, Path folder) {
+record Bench(
+        Application application, MadeWorkshops made, JsonCodec codec, Choice choice, PrintStream aside, Path folder) {
 
     long seed() {
         return choice.seed();
+    }
+
+    /** The cluster with what runs inside the application. */
+    Path stopwatch() {
+        return Path.of("modules/stopwatch/target/nbm/clusters/stopwatch");
     }
 
     /** A new empty folder. */

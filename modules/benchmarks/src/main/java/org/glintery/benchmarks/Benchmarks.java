@@ -33,17 +33,18 @@ public final class Benchmarks {
             return 2;
         }
         Lookup lookup = Lookup.getDefault();
+        JsonCodec codec = lookup.lookup(JsonCodec.class);
         Path folder = target.resolve("benchmarks");
         var made = new MadeWorkshops(folder, lookup.lookup(Workshops.class), System.err);
         var application = new Application(target.resolve("glintery"), folder.resolve("home"));
-        var bench = new Bench(application, made, choice, System.err, folder.resolve("scratch"));
+        var bench = new Bench(application, made, codec, choice, System.err, folder.resolve("scratch"));
         var report = new Report(System.out);
         for (Benchmark benchmark : Catalogue.ALL) {
             if (choice.wants(benchmark.name())) {
                 run(benchmark, bench, report);
             }
         }
-        report.finish(folder, lookup.lookup(JsonCodec.class));
+        report.finish(folder, codec);
         return report.allMet() ? 0 : 1;
     }
 

@@ -9,6 +9,7 @@ import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
@@ -42,6 +43,7 @@ final class ShelvesPart implements ScreenPart<ShelfIndex> {
         this.desk = desk;
         page.setOpaque(false);
         page.setMinimumSize(new java.awt.Dimension(Space.px(LEAST_WIDTH_PX), 0));
+        page.add(new JLabel(), "not read yet");
         page.add(nothingYet(), "nothing");
         page.add(lists(), "lists");
         page.setTransferHandler(new ShelfDrop(desk));

@@ -61,18 +61,15 @@ final class ChangeTable {
         }
     }
 
-    /** The ids of all changes, and the newest number. */
-    long loadIds(MovementIds into) throws SQLException {
-        long last = 0;
+    /** The ids of all changes. */
+    void loadIds(MovementIds into) throws SQLException {
         try (PreparedStatement select =
                         connection.prepareStatement("select seq, id_high, id_low from change order by seq");
                 ResultSet rows = select.executeQuery()) {
             while (rows.next()) {
-                last = rows.getLong(1);
-                into.put(rows.getLong(2), rows.getLong(3), Math.toIntExact(last));
+                into.put(rows.getLong(2), rows.getLong(3), Math.toIntExact(rows.getLong(1)));
             }
         }
-        return last;
     }
 
     private static ChangeRow read(ResultSet row) throws SQLException {

@@ -46,7 +46,8 @@ final class ChangeWriter {
             BlobFolder blobs,
             Names names,
             JacksonCodec codec,
-            Opening.Opened opened,
+            Opening opened,
+            LedgerReading ledger,
             Clock clock,
             ChangeMaking.StepWatch watch,
             Consumer<News> published) {
@@ -54,18 +55,18 @@ final class ChangeWriter {
         this.journal = journal;
         this.tables = tables;
         this.blobs = blobs;
-        this.memory = opened.memory();
-        this.changeIds = opened.changeIds();
+        this.memory = ledger.memory();
+        this.changeIds = ledger.changeIds();
         this.undo = opened.undo();
         this.state = opened.state();
         this.toUndo = undo.toUndo();
         this.toRedo = undo.toRedo();
         this.clock = clock;
         this.published = published;
-        var ledger = new LedgerBook(names, memory, tables.movements()::row);
+        var book = new LedgerBook(names, memory, tables.movements()::row);
         var documents = new DocumentSteps(codec, names.drills());
-        this.making = new ChangeMaking(names, ledger, documents, watch);
-        this.inverses = new InverseMaking(tables, ledger, documents, UUID::randomUUID);
+        this.making = new ChangeMaking(names, book, documents, watch);
+        this.inverses = new InverseMaking(tables, book, documents, UUID::randomUUID);
     }
 
     State state() {

@@ -33,16 +33,14 @@ final class Database {
     private static final long WORTH_COMPACTING = 16L << 20;
 
     private final Path file;
-    private final JdbcDataSource source;
     private final Connection connection;
     private final Statement checkpoint;
     private long compacted;
     private long synced = System.nanoTime();
     private boolean inDoubt;
 
-    private Database(Path file, JdbcDataSource source, Connection connection) throws SQLException {
+    private Database(Path file, Connection connection) throws SQLException {
         this.file = file;
-        this.source = source;
         this.connection = connection;
         this.checkpoint = connection.createStatement();
     }
@@ -57,7 +55,7 @@ final class Database {
         Connection connection = source.getConnection();
         try {
             connection.setAutoCommit(false);
-            var database = new Database(folder.resolve(FILE), source, connection);
+            var database = new Database(folder.resolve(FILE), connection);
             database.compacted = database.size();
             return database;
         } catch (SQLException e) {
@@ -68,11 +66,6 @@ final class Database {
 
     Connection connection() {
         return connection;
-    }
-
-    /** Another connection to what is committed, for reading beside this one while opening. To be closed. */
-    Connection reading() throws SQLException {
-        return source.getConnection();
     }
 
     /**

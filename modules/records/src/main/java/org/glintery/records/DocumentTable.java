@@ -30,11 +30,6 @@ final class DocumentTable {
     }
 
     Documents load() throws SQLException {
-        return load(connection);
-    }
-
-    /** By another connection, so that the ledger can be read meanwhile. Any thread. */
-    Documents load(Connection connection) throws SQLException {
         List<Document> documents = new ArrayList<>();
         try (PreparedStatement select = connection.prepareStatement(
                         "select no, owner, type, id_high, id_low, type_version, version, body from document order by no");

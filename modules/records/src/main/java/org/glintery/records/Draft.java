@@ -134,6 +134,7 @@ final class Draft {
     }
 
     State finished() {
-        return new State(revision(), documents, balances, reserved, blobs);
+        Booked booked = new Booked(balances, reserved);
+        return new State(revision(), documents, () -> booked, blobs);
     }
 }

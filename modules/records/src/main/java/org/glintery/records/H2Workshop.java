@@ -13,11 +13,14 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
+import java.util.function.Function;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.MalformedException;
 import org.glintery.api.OffTheEventThread;
@@ -38,6 +41,7 @@ import org.glintery.api.workshop.Workshop.Registration;
 
 /** A workshop in its folder. Any thread; the work on the database is handed to the writer thread. */
 final class H2Workshop implements Workshop {
+    private static final Logger LOG = Logger.getLogger(H2Workshop.class.getName());
     private static final int CHUNK = 2_000;
 
     private final Path folder;
@@ -49,11 +53,18 @@ final class H2Workshop implements Workshop {
     private final Clock clock;
     private final Tables tables;
     private final BlobFolder blobs;
-    private final ChangeWriter changes;
+    private final Opening opened;
     private final WriterThread writer = new WriterThread();
     private final ChangeDispatcher news = new ChangeDispatcher();
     private final ServiceShelf services = new ServiceShelf(this);
     private final AtomicReference<RecordsView> view = new AtomicReference<>();
+    private final ChangeMaking.StepWatch watch;
+    private final CompletableFuture<Booked> ledger = new CompletableFuture<>();
+    /** Null until the ledger is read, and for good when it can't be. */
+    private volatile ChangeWriter changes;
+
+    private boolean ledgerNeeded;
+    private volatile boolean closing;
 
     /** Takes over the lock and the database: closing the workshop closes both. */
     H2Workshop(
@@ -76,19 +87,66 @@ final class H2Workshop implements Workshop {
         var replay = new Replay(database, tables);
         this.journal = Journal.open(folder, replay);
         replay.finish();
-        Opening.Opened opened = opened();
+        this.opened = opened();
         this.view.set(viewOf(opened.state()));
-        this.changes =
-                new ChangeWriter(database, journal, tables, blobs, names, codec, opened, clock, watch, this::published);
+        this.watch = watch;
     }
 
-    private Opening.Opened opened() throws SQLException, IOException {
+    private Opening opened() throws SQLException, IOException {
         try {
-            return Opening.of(database, tables, names, codec);
+            return Opening.of(tables, this::booked);
         } catch (SQLException | GlinteryException e) {
             journal.close();
             throw e;
         }
+    }
+
+    /**
+     * Has the ledger read before whatever is handed to the writer from now on. It is read when it is first needed, for a
+     * balance or a change: the shelves are shown sooner so, and a verb that only looks at documents never waits for it.
+     */
+    private synchronized void needLedger() {
+        if (!ledgerNeeded) {
+            ledgerNeeded = true;
+            writer.begin(this::readLedger);
+        }
+    }
+
+    /** Writer thread. */
+    private void readLedger() {
+        try {
+            var read = LedgerReading.of(tables, names, codec, opened.state().documents(), () -> closing);
+            changes = new ChangeWriter(
+                    database, journal, tables, blobs, names, codec, opened, read, clock, watch, this::published);
+            ledger.complete(read.booked());
+        } catch (SQLException | RuntimeException | Error e) { // damage can show itself in any way
+            if (!closing) {
+                LOG.log(Level.WARNING, "the ledger could not be read", e);
+            }
+            ledger.completeExceptionally(e);
+        }
+    }
+
+    private Booked booked() {
+        needLedger();
+        try {
+            return ledger.join();
+        } catch (CompletionException e) {
+            throw new GlinteryException("the ledger could not be read", e.getCause());
+        }
+    }
+
+    /** Writer thread. */
+    private ChangeWriter changes() {
+        if (changes == null) {
+            throw new GlinteryException("the ledger could not be read");
+        }
+        return changes;
+    }
+
+    /** Writer thread. */
+    private Result<Applied> change(Function<ChangeWriter, Result<Applied>> work) {
+        return changes == null ? Result.refused(Refusals.ledgerUnreadable()) : work.apply(changes);
     }
 
     private void published(ChangeWriter.News committed) {
@@ -121,7 +179,7 @@ final class H2Workshop implements Workshop {
     }
 
     Result<Applied> apply(PreparedChange change) {
-        return unlessClosed(() -> writer.call(() -> changes.apply(change)));
+        return unlessClosed(one -> one.apply(change));
     }
 
     private Result<PreparedChange> prepared(ChangeSet change) {
@@ -139,7 +197,8 @@ final class H2Workshop implements Workshop {
             return CompletableFuture.completedFuture(Result.refused(refused.refusal()));
         }
         try {
-            return writer.hand(() -> changes.apply(prepared.orThrow()));
+            needLedger();
+            return writer.hand(() -> change(one -> one.apply(prepared.orThrow())));
         } catch (WriterThread.ClosedException e) {
             return CompletableFuture.completedFuture(Result.refused(Refusals.closed()));
         }
@@ -147,17 +206,18 @@ final class H2Workshop implements Workshop {
 
     @Override
     public Result<Applied> undo() {
-        return unlessClosed(() -> writer.call(changes::undo));
+        return unlessClosed(ChangeWriter::undo);
     }
 
     @Override
     public Result<Applied> redo() {
-        return unlessClosed(() -> writer.call(changes::redo));
+        return unlessClosed(ChangeWriter::redo);
     }
 
-    private static Result<Applied> unlessClosed(Supplier<Result<Applied>> work) {
+    private Result<Applied> unlessClosed(Function<ChangeWriter, Result<Applied>> work) {
         try {
-            return work.get();
+            needLedger();
+            return writer.call(() -> change(work));
         } catch (WriterThread.ClosedException e) {
             return Result.refused(Refusals.closed());
         }
@@ -165,12 +225,12 @@ final class H2Workshop implements Workshop {
 
     @Override
     public Optional<String> undoable() {
-        return changes.toUndo().map(ChangeRow::sentence);
+        return (changes == null ? opened.toUndo() : changes.toUndo()).map(ChangeRow::sentence);
     }
 
     @Override
     public Optional<String> redoable() {
-        return changes.toRedo().map(ChangeRow::sentence);
+        return (changes == null ? opened.toRedo() : changes.toRedo()).map(ChangeRow::sentence);
     }
 
     @Override
@@ -267,7 +327,11 @@ final class H2Workshop implements Workshop {
 
     @Override
     public CheckReport check() {
-        return writer.call(() -> new WorkshopCheck(tables, names, codec, blobs).run(changes.state()));
+        needLedger();
+        return writer.call(() -> {
+            var check = new WorkshopCheck(tables, names, codec, blobs);
+            return changes == null ? check.withoutLedger(opened.state()) : check.run(changes.state());
+        });
     }
 
     @Override
@@ -308,8 +372,9 @@ final class H2Workshop implements Workshop {
 
     /** Takes back out of the folder what no change brought. */
     void takeAway(KeptBlob blob) {
+        needLedger();
         writer.call(() -> {
-            if (!changes.state().blobs().containsKey(blob.hash())) {
+            if (!changes().state().blobs().containsKey(blob.hash())) {
                 blobs.delete(blob.hash());
             }
             return null;
@@ -318,16 +383,18 @@ final class H2Workshop implements Workshop {
 
     /** Whether there is nothing here, and in the ledger never was. */
     boolean isEmpty() {
-        return writer.call(() -> changes.movements() == 0
-                && changes.state().documents().count() == 0
-                && changes.state().blobs().isEmpty());
+        needLedger();
+        return writer.call(() -> changes().movements() == 0
+                && changes().state().documents().count() == 0
+                && changes().state().blobs().isEmpty());
     }
 
     /** The state and a copy of the database that belong together. */
     State copyDatabase(Path zip) {
+        needLedger();
         return writer.call(() -> {
             database.copyTo(zip);
-            return changes.state();
+            return changes().state();
         });
     }
 
@@ -341,6 +408,7 @@ final class H2Workshop implements Workshop {
         if (writer.isClosed()) {
             return;
         }
+        closing = true;
         try {
             writer.call(() -> {
                 if (database.close()) {

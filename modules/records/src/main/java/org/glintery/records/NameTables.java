@@ -1,5 +1,7 @@
 package org.glintery.records;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -21,7 +23,7 @@ final class NameTables {
     }
 
     void load(Connection connection) throws SQLException {
-        load(connection, "drill", names.drills(), text -> codec.fromJson(codec.parse(text), Drill.class));
+        load(connection, "drill", names.drills(), text -> codec.decode(text.getBytes(UTF_8), Drill.class));
         load(connection, "spot", names.spots(), Spot::parse);
         load(connection, "text", names.texts(), Function.identity());
     }

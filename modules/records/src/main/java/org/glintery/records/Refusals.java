@@ -44,6 +44,7 @@ import org.openide.util.NbBundle.Messages;
     "document-newer=This {0} was written by a newer Glintery and can only be looked at. Nothing was changed; update Glintery to change it.",
     "# {0} - what is wrong",
     "malformed=This can''t be kept as it is: {0}. Nothing was changed.",
+    "ledger-unreadable=What was booked in this workshop can't be read, so nothing more can be kept in it. Nothing was changed; restore a backup into a new folder.",
     "closed=This workshop was closed. Nothing was changed; open it again.",
     "nothing-to-undo=There is nothing to undo.",
     "nothing-to-redo=There is nothing to redo.",
@@ -134,6 +135,10 @@ final class Refusals {
 
     static Refusal malformed(String what) {
         return new Refusal("malformed", Bundle.malformed(what));
+    }
+
+    static Refusal ledgerUnreadable() {
+        return new Refusal("unreadable", Bundle.ledger_unreadable());
     }
 
     static Refusal closed() {

@@ -43,6 +43,15 @@ final class WorkshopCheck {
                 state.documents().count(), memory.last(), state.blobs().size(), problems);
     }
 
+    /** What can be told although the ledger can't be read. */
+    Workshop.CheckReport withoutLedger(State state) throws SQLException {
+        problems.add("The ledger can't be read. Restore a backup into a new folder.");
+        documents(state);
+        state.blobs().values().forEach(this::blob);
+        return new Workshop.CheckReport(
+                state.documents().count(), 0, state.blobs().size(), problems);
+    }
+
     private void compare(BalanceMap seen, BalanceMap added) {
         seen.bySpot().forEach((spot, row) -> row.forEach((drill, balance) -> same(spot, drill, balance, added)));
         added.bySpot()

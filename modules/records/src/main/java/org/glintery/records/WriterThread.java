@@ -52,6 +52,15 @@ final class WriterThread implements AutoCloseable {
         return future;
     }
 
+    /** Runs on the writer thread before all that is handed over later. */
+    void begin(Runnable work) {
+        try {
+            thread.execute(work);
+        } catch (RejectedExecutionException e) {
+            throw new ClosedException();
+        }
+    }
+
     /** Runs on the writer thread and waits, also when the caller is interrupted. */
     <T> T call(Callable<T> work) {
         OffTheEventThread.check();

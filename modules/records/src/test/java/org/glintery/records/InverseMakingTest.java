@@ -47,10 +47,12 @@ class InverseMakingTest {
             var codec = new JacksonCodec();
             Tables tables = Tables.over(database.connection(), names, codec);
             tables.names().load(database.connection());
-            Opening.Opened opened = Opening.of(database, tables, names, codec);
+            var documents = tables.documents().load();
+            var read = LedgerReading.of(tables, names, codec, documents, () -> false);
+            Opening opened = Opening.of(tables, read::booked);
             var inverses = new InverseMaking(
                     tables,
-                    new LedgerBook(names, opened.memory(), tables.movements()::row),
+                    new LedgerBook(names, read.memory(), tables.movements()::row),
                     new DocumentSteps(codec, names.drills()),
                     UUID::randomUUID);
             return inverses.make(tables.changes().row(number), new Draft(opened.state(), Instant.EPOCH));

@@ -47,8 +47,7 @@ final class LineSupplies {
         Balance laid = view.balance(new Spot.OnCanvas(piece), drill);
         long forOthers = Math.max(0, view.reserved(drill) - reservations.of(drill));
         long atHand = Math.max(0, view.inTheHouse(drill) - forOthers - DrillPlaces.inRepairPackets(view, drill));
-        boolean uncounted = view.whereabouts(drill).entrySet().stream()
-                .anyMatch(at -> at.getKey().inTheHouse() && at.getValue().uncounted() > 0);
+        boolean uncounted = DrillPlaces.isUncounted(view, drill);
         Optional<Long> missing =
                 needed.map(n -> Math.max(0, n - laid.count() - atHand)).filter(m -> m == 0 || !uncounted);
         return new LineSupply(index, line, laid, atHand, uncounted, missing);

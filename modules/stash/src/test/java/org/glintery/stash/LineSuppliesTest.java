@@ -10,9 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.LedgerAction;
+import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.LineSupply;
+import org.glintery.api.storage.Bag;
+import org.glintery.api.workshop.ChangeSet;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -71,5 +76,28 @@ class LineSuppliesTest {
 
         assertThat(supplies(piece).get(0).uncounted()).isTrue();
         assertThat(supplies(piece).get(0).missing()).isEmpty();
+    }
+
+    @Test
+    void looksPastRepairPackets_forWhatIsAtHandAndForWhatWasNeverCounted() {
+        UUID piece = shop.shelve("Rope-walk", line("A", T1, 500, 200));
+        UUID packet = new UUID(9, 9);
+        shop.apply(Result.ok(ChangeSet.named("Keep for repairs")
+                .create(
+                        Bag.TYPE,
+                        packet,
+                        new Bag("Repair packet", Optional.empty(), Optional.empty(), Optional.of(piece)))
+                .post(kept(packet, Amount.counted(30)))
+                .post(kept(packet, Amount.unknown()))
+                .build()));
+
+        assertThat(supplies(piece).get(0).atHand()).isEqualTo(200);
+        assertThat(supplies(piece).get(0).uncounted()).isFalse();
+        assertThat(supplies(piece).get(0).missing()).contains(300L);
+    }
+
+    private static LedgerAction.Movement kept(UUID packet, Amount amount) {
+        return LedgerAction.Movement.of(
+                UUID.randomUUID(), T1, Spot.SUPPLIER, new Spot.InBag(packet), amount, "for repairs");
     }
 }

@@ -2,6 +2,7 @@ package org.glintery.api.storage;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,8 @@ import org.glintery.api.workshop.View;
 public final class DrillPlaces {
     private static final Derived<Map<UUID, List<Spot>>> BAGS_BY_PIECE = DrillPlaces::bagsByPiece;
     private static final Derived<Map<Spot, Set<UUID>>> PIECES_BY_POCKET = DrillPlaces::piecesByPocket;
+    private static final Derived<Map<Drill, Long>> IN_REPAIR_PACKETS = DrillPlaces::repairPackets;
+    private static final Derived<Set<Drill>> UNCOUNTED = DrillPlaces::uncounted;
 
     private final View view;
     private final UUID piece;
@@ -78,10 +81,12 @@ public final class DrillPlaces {
 
     /** How many of a drill lie in repair packets. */
     public static long inRepairPackets(View view, Drill drill) {
-        return view.whereabouts(drill).entrySet().stream()
-                .filter(place -> isRepairPacket(view, place.getKey()))
-                .mapToLong(place -> place.getValue().count())
-                .sum();
+        return view.derived(IN_REPAIR_PACKETS).getOrDefault(drill, 0L);
+    }
+
+    /** Whether some of a drill lies uncounted in the house where it can be laid from: then nobody can say what is missing. */
+    public static boolean isUncounted(View view, Drill drill) {
+        return view.derived(UNCOUNTED).contains(drill);
     }
 
     /** Whether no drill lies in a spot; what is left unsure of an emptied one is not a drill. */
@@ -102,6 +107,25 @@ public final class DrillPlaces {
                         .map(other -> other.value().standing())
                         .filter(standing -> standing != Standing.MADE && standing != Standing.LET_GO)
                         .isPresent();
+    }
+
+    private static Map<Drill, Long> repairPackets(View view) {
+        Map<Drill, Long> counts = new HashMap<>();
+        view.all(Bag.TYPE).stream()
+                .filter(bag -> bag.value().repairFor().isPresent())
+                .flatMap(bag -> view.contents(new Spot.InBag(bag.id())).entrySet().stream())
+                .forEach(in -> counts.merge(in.getKey(), in.getValue().count(), Long::sum));
+        return counts;
+    }
+
+    private static Set<Drill> uncounted(View view) {
+        Set<Drill> drills = new HashSet<>();
+        view.spots().stream()
+                .filter(spot -> spot.inTheHouse() && !isRepairPacket(view, spot))
+                .flatMap(spot -> view.contents(spot).entrySet().stream())
+                .filter(in -> in.getValue().uncounted() > 0)
+                .forEach(in -> drills.add(in.getKey()));
+        return drills;
     }
 
     private static Map<UUID, List<Spot>> bagsByPiece(View view) {

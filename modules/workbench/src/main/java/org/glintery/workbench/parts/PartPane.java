@@ -4,7 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.event.HierarchyEvent;
 import java.util.HashSet;
 import java.util.Set;
-import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -27,11 +27,16 @@ public final class PartPane extends JPanel {
     private static final Logger LOG = Logger.getLogger(PartPane.class.getName());
     private static final long DEADLINE_MS = 5_000;
     private static final Set<String> REPORTED = new HashSet<>();
-    private static final ExecutorService BACKGROUND = Executors.newCachedThreadPool(work -> {
-        Thread thread = new Thread(work, "Preparing a part");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private static final long PATIENCE_MS = 1_500;
+    /** One processor is left to the window itself. */
+    private static final Executor BACKGROUND = new Turns(
+            Executors.newCachedThreadPool(work -> {
+                Thread thread = new Thread(work, "Preparing a part");
+                thread.setDaemon(true);
+                return thread;
+            }),
+            Math.max(1, Runtime.getRuntime().availableProcessors() - 1),
+            PATIENCE_MS);
 
     private final String name;
     private final transient Desk desk;

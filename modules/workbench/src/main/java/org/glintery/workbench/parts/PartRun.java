@@ -51,9 +51,19 @@ final class PartRun<M> {
         }
         running = true;
         again = false;
-        CompletableFuture.supplyAsync(() -> part.prepare(newest.get()), background)
-                .orTimeout(deadlineMs, TimeUnit.MILLISECONDS)
-                .whenCompleteAsync(this::arrived, eventThread);
+        var prepared = new CompletableFuture<M>();
+        prepared.whenCompleteAsync(this::arrived, eventThread);
+        background.execute(() -> prepare(prepared));
+    }
+
+    /** On a background thread. The deadline counts from here: waiting for a turn is not the part's fault. */
+    private void prepare(CompletableFuture<M> prepared) {
+        prepared.orTimeout(deadlineMs, TimeUnit.MILLISECONDS);
+        try {
+            prepared.complete(part.prepare(newest.get()));
+        } catch (RuntimeException | Error e) { // foreign code: told to whoever waits
+            prepared.completeExceptionally(e);
+        }
     }
 
     /** Gives a part that was set aside another try. */

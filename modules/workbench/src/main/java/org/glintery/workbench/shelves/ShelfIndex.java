@@ -11,7 +11,9 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.glintery.api.framing.FramePlan;
 import org.glintery.api.stash.Kit;
+import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.Stored;
@@ -35,6 +37,7 @@ public final class ShelfIndex {
         }
         Map<UUID, ShelfRow> known = new HashMap<>();
         before.rows.forEach(row -> known.put(row.id(), row));
+        readTogether(view);
         RowMaker maker = new RowMaker(view);
         List<ShelfRow> rows = new ArrayList<>();
         for (Stored<Piece> piece : view.all(Piece.TYPE)) {
@@ -50,6 +53,13 @@ public final class ShelfIndex {
                 .forEach(kit -> rows.add(maker.row(kit)));
         rows.sort(Comparator.comparing(ShelfIndex::shelf).thenComparing(ShelfRow::title, new TitleOrder()));
         return new ShelfIndex(view.revision(), List.copyOf(rows));
+    }
+
+    /** Lists are read on all processors; found one by one the same documents would be read one after the other. */
+    private static void readTogether(View view) {
+        view.all(Legend.TYPE);
+        view.all(Kit.TYPE);
+        view.all(FramePlan.TYPE);
     }
 
     /** Shelves in the order of a piece's life; kits that have no piece yet come first. */

@@ -6,7 +6,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import javax.swing.JComponent;
@@ -64,10 +66,16 @@ class PartRunTest {
 
     @Test
     void setsAside_aPartThatIsTooSlow() throws Exception {
-        PartRun<String> run = run(new Part(), 1);
+        Part part = new Part();
+        part.hanging = Optional.of(new CountDownLatch(1));
+        PartRun<String> run = run(part, 1);
 
-        run.refresh(); // and the background never comes to it
+        run.refresh();
+        Thread preparing = new Thread(background.remove());
+        preparing.start();
         deliver();
+        part.hanging.get().countDown();
+        preparing.join();
 
         assertThat(aside).singleElement().matches(PartRun::tookTooLong);
         assertThat(told).isEmpty();
@@ -78,6 +86,14 @@ class PartRunTest {
                 part, () -> new TestView(revision), background::add, eventThread::add, deadlineMs, aside::add);
     }
 
+    private static void await(CountDownLatch latch) {
+        try {
+            latch.await();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     private void deliver() throws InterruptedException {
         Runnable next = eventThread.poll(10, TimeUnit.SECONDS);
         assertThat(next).as("something for the event thread").isNotNull();
@@ -86,9 +102,11 @@ class PartRunTest {
 
     private final class Part implements ScreenPart<String> {
         private boolean fails;
+        private Optional<CountDownLatch> hanging = Optional.empty();
 
         @Override
         public String prepare(View view) {
+            hanging.ifPresent(PartRunTest::await);
             if (fails) {
                 throw new IllegalStateException("on purpose");
             }

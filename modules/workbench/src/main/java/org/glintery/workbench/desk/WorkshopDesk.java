@@ -6,8 +6,10 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
@@ -16,6 +18,7 @@ import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
+import org.glintery.workbench.host.ForeignCall;
 import org.glintery.workbench.spi.Desk;
 import org.openide.util.NbBundle.Messages;
 
@@ -52,17 +55,29 @@ public final class WorkshopDesk implements Desk {
 
     @Override
     public void change(Function<View, Result<ChangeSet>> build, Consumer<Applied> then) {
-        work(() -> build.apply(workshop.view()).then(this::applied), then);
+        work(build, () -> built(build).then(this::applied), then);
+    }
+
+    /** Built apart from the thread of changes, on which everyone waits, and dropped when it takes too long. */
+    private Result<ChangeSet> built(Function<View, Result<ChangeSet>> build) {
+        return CompletableFuture.supplyAsync(() -> build.apply(workshop.view()), reckoning)
+                .orTimeout(ForeignCall.DEADLINE_MS, TimeUnit.MILLISECONDS)
+                .join();
     }
 
     /** Does something on the thread of changes, such as undo, and tells what came of it. Event thread. */
-    public void work(java.util.function.Supplier<Result<Applied>> work, Consumer<Applied> then) {
+    public void work(Supplier<Result<Applied>> work, Consumer<Applied> then) {
+        work(work, work, then);
+    }
+
+    private void work(Object whose, Supplier<Result<Applied>> work, Consumer<Applied> then) {
         if (changes.isShutdown()) {
             LOG.warning("A change came after the workshop was closed and was not made");
             return;
         }
         CompletableFuture.supplyAsync(work, changes)
-                .whenCompleteAsync((result, trouble) -> tell(result, trouble, then), SwingUtilities::invokeLater);
+                .whenCompleteAsync(
+                        (result, trouble) -> tell(whose, result, trouble, then), SwingUtilities::invokeLater);
     }
 
     private Result<Applied> applied(ChangeSet change) {
@@ -71,9 +86,9 @@ public final class WorkshopDesk implements Desk {
 
     private static final String NOTHING = "nothing-to-change";
 
-    private void tell(Result<Applied> result, Throwable trouble, Consumer<Applied> then) {
+    private void tell(Object whose, Result<Applied> result, Throwable trouble, Consumer<Applied> then) {
         if (trouble != null) {
-            fault(trouble);
+            fault(whose, trouble);
         } else if (result instanceof Result.Ok<Applied> ok) {
             ok.warnings().forEach(speech::warn);
             then.accept(ok.value());
@@ -83,11 +98,21 @@ public final class WorkshopDesk implements Desk {
         }
     }
 
-    @Messages(
-            "WorkshopDesk.fault=That did not work because of a mistake in Glintery. Nothing was changed, and a note of it was written to the log.")
-    private void fault(Throwable trouble) {
-        LOG.log(Level.WARNING, "A change or a reckoning failed", trouble);
-        speech.warn(Bundle.WorkshopDesk_fault());
+    @Messages({
+        "# {0} - module",
+        "WorkshopDesk.fault=That did not work because of a mistake in {0}. Nothing was changed, and a note of it was written to the log.",
+        "# {0} - module",
+        "WorkshopDesk.slow={0} took longer than five seconds over a change, so the change was dropped. Nothing was changed.",
+        "WorkshopDesk.us=Glintery"
+    })
+    private void fault(Object whose, Throwable trouble) {
+        LOG.log(
+                Level.WARNING,
+                "A change or a reckoning failed: " + whose.getClass().getName(),
+                trouble);
+        String owner = ForeignCall.ownerOf(whose).orElseGet(Bundle::WorkshopDesk_us);
+        boolean slow = trouble instanceof TimeoutException || trouble.getCause() instanceof TimeoutException;
+        speech.warn(slow ? Bundle.WorkshopDesk_slow(owner) : Bundle.WorkshopDesk_fault(owner));
     }
 
     @Override
@@ -98,7 +123,7 @@ public final class WorkshopDesk implements Desk {
                             if (trouble == null) {
                                 show.accept(value);
                             } else {
-                                fault(trouble);
+                                fault(work, trouble);
                             }
                         },
                         SwingUtilities::invokeLater);
@@ -116,8 +141,7 @@ public final class WorkshopDesk implements Desk {
 
     /** Finishes what is under way and closes the workshop. Disk; not on the event thread. */
     public void close() {
-        changes.shutdown();
-        reckoning.shutdown();
+        changes.shutdown(); // those that wait are still built and made
         try {
             if (!changes.awaitTermination(PATIENCE_S, TimeUnit.SECONDS)) {
                 LOG.warning("Changes were still under way when the workshop was closed");
@@ -125,6 +149,7 @@ public final class WorkshopDesk implements Desk {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+        reckoning.shutdown();
         workshop.close();
     }
 

@@ -99,7 +99,7 @@ public abstract class DeskWindow extends TopComponent {
     }
 
     private JComponent contents(Desk desk) {
-        PartPane pane = new PartPane(getName(), desk, create(desk));
+        PartPane pane = new PartPane(getName(), desk, this, () -> create(desk));
         return scrolls() ? new PageScroll(pane) : pane;
     }
 

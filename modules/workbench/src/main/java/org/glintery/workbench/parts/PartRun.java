@@ -7,6 +7,8 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.glintery.api.workshop.View;
+import org.glintery.workbench.host.ForeignCall;
+import org.glintery.workbench.host.TooSlowException;
 import org.glintery.workbench.spi.ScreenPart;
 
 /**
@@ -66,6 +68,11 @@ final class PartRun<M> {
         }
     }
 
+    /** Sets the part aside for something that its host saw. */
+    void stop() {
+        aside = true;
+    }
+
     /** Gives a part that was set aside another try. */
     void takeBack() {
         aside = false;
@@ -78,9 +85,15 @@ final class PartRun<M> {
             fail(trouble.getCause() == null ? trouble : trouble.getCause());
             return;
         }
+        if (aside) {
+            return;
+        }
         try {
-            part.show(model);
-        } catch (RuntimeException | LinkageError e) { // foreign code: whatever it throws is its own trouble
+            ForeignCall.make(part, () -> {
+                part.show(model);
+                return model;
+            });
+        } catch (RuntimeException | Error e) { // foreign code: whatever it throws is its own trouble
             fail(e);
             return;
         }
@@ -95,6 +108,6 @@ final class PartRun<M> {
     }
 
     static boolean tookTooLong(Throwable trouble) {
-        return trouble instanceof TimeoutException;
+        return trouble instanceof TimeoutException || trouble instanceof TooSlowException;
     }
 }

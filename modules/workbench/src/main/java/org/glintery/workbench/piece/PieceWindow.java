@@ -6,11 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.workbench.found.Found;
 import org.glintery.workbench.parts.OpenDesk;
 import org.glintery.workbench.parts.PartPane;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.spi.Desk;
+import org.glintery.workbench.spi.PieceTab;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.Mode;
 import org.openide.windows.TopComponent;
@@ -58,7 +60,7 @@ public final class PieceWindow extends TopComponent {
         setName(" ");
         card = new JobCardPart(desk, piece, this::named);
         add(new PartPane(Bundle.PieceWindow_job(), desk, card), BorderLayout.NORTH);
-        add(new PieceTabs(desk, piece));
+        add(new PieceTabs(desk, piece, Found.all(PieceTab.class)));
     }
 
     @Override

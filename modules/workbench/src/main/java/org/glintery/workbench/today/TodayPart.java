@@ -3,14 +3,8 @@ package org.glintery.workbench.today;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -22,7 +16,6 @@ import org.glintery.workbench.found.Found;
 import org.glintery.workbench.parts.Buttons;
 import org.glintery.workbench.parts.Card;
 import org.glintery.workbench.parts.EmptyNote;
-import org.glintery.workbench.parts.PartPane;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
@@ -33,12 +26,11 @@ import org.glintery.workbench.spi.TodayCard;
 import org.openide.util.NbBundle.Messages;
 
 /** Today's cards, those that have something to say, side by side as room allows. */
-final class TodayPart implements ScreenPart<View> {
-    private static final Logger LOG = Logger.getLogger(TodayPart.class.getName());
+final class TodayPart implements ScreenPart<TodayPart.Day> {
     private static final int CARD_PX = 360;
     private static final int MOST_COLUMNS = 3;
     private final Desk desk;
-    private final Map<TodayCard, JComponent> made = new HashMap<>();
+    private final TodayCards offered;
     private final JPanel cards =
             new JPanel(new CardColumns(Space.px(CARD_PX), MOST_COLUMNS, Space.px(Space.APART + Space.TIGHT)));
     private final JPanel page;
@@ -46,6 +38,7 @@ final class TodayPart implements ScreenPart<View> {
 
     TodayPart(Desk desk) {
         this.desk = desk;
+        offered = new TodayCards(desk, Found.all(TodayCard.class));
         cards.setOpaque(false);
         page = new JPanel(new MigLayout(
                 "insets " + Space.SECTION + ", fill, wrap 1, gapy " + Space.TIGHT, "[grow, fill]", "[][][grow, fill]"));
@@ -55,9 +48,12 @@ final class TodayPart implements ScreenPart<View> {
         page.add(cards, "wmin 0");
     }
 
+    /** @param isNew whether there is no piece yet */
+    record Day(View view, boolean isNew) {}
+
     @Override
-    public View prepare(View view) {
-        return view;
+    public Day prepare(View view) {
+        return new Day(view, view.all(Piece.TYPE).isEmpty());
     }
 
     @Override
@@ -66,13 +62,13 @@ final class TodayPart implements ScreenPart<View> {
     }
 
     @Override
-    public void show(View view) {
+    public void show(Day day) {
         date.setText(today(LocalDate.now(desk.clock())));
         List<JComponent> wanted = new ArrayList<>();
-        if (view.all(Piece.TYPE).isEmpty()) {
+        if (day.isNew()) {
             wanted.add(first());
         } else {
-            offered(view).forEach(card -> component(card).ifPresent(wanted::add));
+            wanted.addAll(offered.offered(day.view()));
         }
         if (!wanted.equals(List.of(cards.getComponents()))) {
             cards.removeAll();
@@ -87,31 +83,6 @@ final class TodayPart implements ScreenPart<View> {
     private static String today(LocalDate day) {
         String name = day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
         return Bundle.TodayPart_date(name, About.on(day).words());
-    }
-
-    private List<TodayCard> offered(View view) {
-        List<TodayCard> offered = new ArrayList<>();
-        for (TodayCard card : Found.all(TodayCard.class)) {
-            try {
-                if (card.offered(view)) {
-                    offered.add(card);
-                }
-            } catch (RuntimeException | LinkageError e) { // a card of an add-on may not take the others with it
-                LOG.log(Level.WARNING, "Left out: " + card.getClass().getName(), e);
-            }
-        }
-        offered.sort(Comparator.comparingInt(TodayCard::position));
-        return offered;
-    }
-
-    private Optional<JComponent> component(TodayCard card) {
-        try {
-            return Optional.of(made.computeIfAbsent(
-                    card, c -> new Card(c.title(), new PartPane(c.title(), desk, c.create(desk)))));
-        } catch (RuntimeException | LinkageError e) { // as above
-            LOG.log(Level.WARNING, "Left out: " + card.getClass().getName(), e);
-            return Optional.empty();
-        }
     }
 
     @Messages({

@@ -74,9 +74,11 @@ class FaultyDiskTest {
             ids.addAll(printed(posted));
             Files.delete(ballast);
             small.run("workshop", "check").done();
-            List<String> kept = small.run("drills", "ledger", "--json").done().lines().stream()
-                    .map(entry -> entry.get("id").textValue())
-                    .toList();
+            List<String> kept = small.run("drills", "ledger", "--json")
+                    .done()
+                    .json()
+                    .get("movements")
+                    .findValuesAsText("id");
             assertThat(kept).containsExactlyElementsOf(ids);
         } finally {
             shell(new String[] {}, "umount", disk.toString());

@@ -94,7 +94,7 @@ class KillTest {
         assertThat(check.err()).as("no repair, %s", where).isEmpty();
         Map<String, Integer> booked = new HashMap<>();
         for (JsonNode entry :
-                glinteryDo.run("drills", "ledger", "--json").done().lines()) {
+                glinteryDo.run("drills", "ledger", "--json").done().json().get("movements")) {
             String id = entry.get("id").textValue();
             assertThat(booked.put(id, entry.get("count").intValue()))
                     .as("%s once, %s", id, where)

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.Result;
@@ -119,6 +121,14 @@ final class RunningCall implements VerbCall, AutoCloseable {
     @Override
     public void line(Object answer, String text) {
         terminal.answer(json() ? codec().compact(codec().toJson(answer)) : text);
+    }
+
+    @Override
+    public void list(String field, Consumer<BiConsumer<Object, String>> items) {
+        try (AnswerList list = new AnswerList(terminal, json() ? Optional.of(field) : Optional.empty())) {
+            items.accept((item, text) -> list.add(json() ? codec().compact(codec().toJson(item)) : text));
+            list.end();
+        }
     }
 
     @Override

@@ -16,6 +16,11 @@ final class Terminal {
 
     /** Prints one of several answers at once, in one write. @throws ReaderGone when nobody reads any more */
     void answer(String text) {
+        part(text + "\n");
+    }
+
+    /** Prints part of an answer. @throws ReaderGone when nobody reads any more */
+    void part(String text) {
         write(out, text);
         if (out.checkError()) {
             throw new ReaderGone();
@@ -24,16 +29,16 @@ final class Terminal {
 
     /** Prints the last answer of a call: whether anybody still reads it changes nothing any more. */
     void lastAnswer(String text) {
-        write(out, text);
+        write(out, text + "\n");
     }
 
     /** Says something beside the answers. */
     void aside(String text) {
-        write(err, text);
+        write(err, text + "\n");
     }
 
     private static void write(PrintStream to, String text) {
-        byte[] bytes = (text + "\n").getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         to.write(bytes, 0, bytes.length);
         to.flush();
     }

@@ -59,6 +59,68 @@ class VerbRunTest {
     }
 
     @Test
+    void printsALongAnswer_asOneObjectOrALineForEachItem() {
+        Verb listing = new SpokenVerb("say", call -> {
+            call.list("echoes", each -> {
+                for (int i = 0; i < 3_000; i++) {
+                    each.accept(new SpokenVerb.Echo(Optional.of("é" + i), List.of(), false), "é" + i);
+                }
+            });
+            return new VerbResult.Streamed(false);
+        });
+        CapturedRun json = run(listing, "say", "x", "--json");
+        Json.Arr echoes = (Json.Arr) json.json().get("echoes").orElseThrow();
+        assertThat(echoes.items()).hasSize(3_000);
+        assertThat(((Json.Obj) echoes.items().get(2_999)).text("said")).contains("é2999");
+        assertThat(json.out().lines().skip(1).limit(3_000)).allMatch(line -> line.startsWith("{\"said\":"));
+        assertThat(run(listing, "say", "x").out().lines())
+                .hasSize(3_000)
+                .startsWith("é0")
+                .endsWith("é2999");
+    }
+
+    @Test
+    void printsAnEmptyAnswer_asAnEmptyList() {
+        Verb listing = new SpokenVerb("say", call -> {
+            call.list("echoes", each -> {});
+            return new VerbResult.Streamed(false);
+        });
+        assertThat(run(listing, "say", "x", "--json")).isEqualTo(new CapturedRun(Ending.DONE, "{\"echoes\":[]}\n", ""));
+        assertThat(run(listing, "say", "x")).isEqualTo(new CapturedRun(Ending.DONE, "", ""));
+    }
+
+    /** What is printed is not kept: a list of two gigabytes fits into a memory of much less. */
+    @Test
+    void keepsNothingOfALongAnswer() {
+        String item = "x".repeat(1_000);
+        long[] printed = {0};
+        OutputStream counting = new OutputStream() {
+            @Override
+            public void write(int b) {
+                printed[0]++;
+            }
+
+            @Override
+            public void write(byte[] some, int from, int length) {
+                printed[0] += length;
+            }
+        };
+        Verb listing = new SpokenVerb("say", call -> {
+            call.list("echoes", each -> {
+                for (int i = 0; i < 2_000_000; i++) {
+                    each.accept(item, item);
+                }
+            });
+            return new VerbResult.Streamed(false);
+        });
+        assertThat(CapturedRun.into(counting, home, List.of(listing), "say", "x")
+                        .ending())
+                .isEqualTo(Ending.DONE);
+        assertThat(printed[0]).isEqualTo(2_000_000L * 1_001);
+        assertThat(printed[0]).as("more than could be kept").isGreaterThan(Integer.MAX_VALUE - 200_000_000L);
+    }
+
+    @Test
     void showsTheUsage_whenCalledWrongly() {
         CapturedRun run = run(SpokenVerb.echo("say"), "say");
         assertThat(run.ending()).isEqualTo(Ending.WRONG_USAGE);

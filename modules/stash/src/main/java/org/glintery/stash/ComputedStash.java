@@ -21,6 +21,7 @@ import org.glintery.api.stash.Stash;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.NewPicture;
+import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.View;
 
 /** The stash, computed from views. Holds nothing; any thread. */
@@ -78,13 +79,14 @@ public final class ComputedStash implements Stash {
     }
 
     @Override
-    public Result<ChangeSet> move(View view, MoveRequest request) {
-        return new DrillMoves(view).move(request);
+    public Result<ChangeSet> move(View view, MoveRequest request, List<Operation> making) {
+        return new DrillMoves(view, making).move(request);
     }
 
     @Override
-    public Result<ChangeSet> stocktake(View view, Spot spot, Drill drill, Amount amount, Optional<About> happenedOn) {
-        return new DrillMoves(view).stocktake(spot, drill, amount, happenedOn);
+    public Result<ChangeSet> stocktake(
+            View view, Spot spot, Drill drill, Amount amount, Optional<About> happenedOn, List<Operation> making) {
+        return new DrillMoves(view, making).stocktake(spot, drill, amount, happenedOn);
     }
 
     @Override

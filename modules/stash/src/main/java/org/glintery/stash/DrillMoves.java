@@ -16,6 +16,7 @@ import org.glintery.api.storage.SpotNames;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.FoundDrills;
+import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.Precondition;
 import org.glintery.api.workshop.View;
 
@@ -23,9 +24,12 @@ import org.glintery.api.workshop.View;
 final class DrillMoves {
 
     private final View view;
+    private final List<Operation> making;
 
-    DrillMoves(View view) {
+    /** @param making done first, such as making a bag that is named for the first time */
+    DrillMoves(View view, List<Operation> making) {
         this.view = view;
+        this.making = making;
     }
 
     Result<ChangeSet> move(MoveRequest request) {
@@ -34,7 +38,8 @@ final class DrillMoves {
             return Result.refused(refusal.get());
         }
         Drill drill = request.drill();
-        ChangeSet.Builder change = ChangeSet.named("Move " + drill.code() + " to " + words(request.to()));
+        ChangeSet.Builder change = ChangeSet.named("Move " + drill.code() + " to " + words(request.to()))
+                .addAll(making);
         new CardLearning(view).used(List.of(drill)).into(change);
         release(change, request);
         makeUp(change, request);
@@ -64,7 +69,8 @@ final class DrillMoves {
         if (gone.isPresent()) {
             return Result.refused(gone.get());
         }
-        ChangeSet.Builder change = ChangeSet.named("Count " + drill.code() + " in " + words(spot));
+        ChangeSet.Builder change =
+                ChangeSet.named("Count " + drill.code() + " in " + words(spot)).addAll(making);
         new CardLearning(view).used(List.of(drill)).into(change);
         if (spot.inTheHouse()) {
             FoundDrills.add(change, view, spot, drill, -FoundDrills.at(view, spot, drill));
@@ -172,7 +178,7 @@ final class DrillMoves {
     }
 
     private String words(Spot spot) {
-        return SpotNames.words(view, spot);
+        return SpotNames.words(view, spot, making);
     }
 
     private static Optional<Refusal> refused(String code, String text) {

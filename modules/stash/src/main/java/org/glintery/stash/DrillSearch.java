@@ -12,6 +12,7 @@ import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.ColourCard;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.Stash.KnownDrill;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
@@ -46,7 +47,10 @@ final class DrillSearch {
         return all.stream()
                 .filter(one -> words.stream().allMatch(one.text()::contains))
                 .map(one -> new KnownDrill(
-                        one.drill(), one.entry(), view.inTheHouse(one.drill()), view.available(one.drill())))
+                        one.drill(),
+                        one.entry(),
+                        view.inTheHouse(one.drill()),
+                        view.available(one.drill()) - DrillPlaces.inRepairPackets(view, one.drill())))
                 .toList();
     }
 

@@ -95,7 +95,7 @@ final class LeftoverBags implements KitDownPlanning.Sorting {
     }
 
     private static boolean isForLeftovers(Bag bag) {
-        return bag.ofPiece().isEmpty() && bag.repairFor().isEmpty();
+        return bag.ofPiece().isEmpty() && !bag.isRepairPacket();
     }
 
     private static String name(Drill drill) {

@@ -13,6 +13,7 @@ import org.glintery.api.ledger.Spot;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.NewPicture;
+import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.View;
 
 /**
@@ -85,14 +86,33 @@ public interface Stash extends CompletionPart {
      * {@code same-spot}, {@code outside} from one boundary to another, {@code no-spot}, or {@code not-enough} when the one
      * who asks is not believed.
      */
-    Result<ChangeSet> move(View view, MoveRequest request);
+    default Result<ChangeSet> move(View view, MoveRequest request) {
+        return move(view, request, List.of());
+    }
+
+    /**
+     * The same, after making what is not there yet.
+     *
+     * @param making such as a bag that is named for the first time
+     */
+    Result<ChangeSet> move(View view, MoveRequest request, List<Operation> making);
 
     /**
      * Pins what lies in a bag, a pocket or on a canvas: the difference to what is booked goes to {@code lost} or comes from
      * {@code found}. Refused with {@code not-a-place} for a boundary, {@code no-amount} for an unknown amount, or
      * {@code no-spot}.
      */
-    Result<ChangeSet> stocktake(View view, Spot spot, Drill drill, Amount amount, Optional<About> happenedOn);
+    default Result<ChangeSet> stocktake(View view, Spot spot, Drill drill, Amount amount, Optional<About> happenedOn) {
+        return stocktake(view, spot, drill, amount, happenedOn, List.of());
+    }
+
+    /**
+     * The same, after making what is not there yet.
+     *
+     * @param making such as a bag that is named for the first time
+     */
+    Result<ChangeSet> stocktake(
+            View view, Spot spot, Drill drill, Amount amount, Optional<About> happenedOn, List<Operation> making);
 
     /** The drills whose code, name or card holds the text, in use anywhere, with what is known of each. */
     List<KnownDrill> find(View view, String text);

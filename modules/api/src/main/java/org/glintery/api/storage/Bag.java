@@ -19,6 +19,11 @@ public record Bag(String name, Optional<UUID> keptAt, Optional<UUID> ofPiece, Op
         return new Bag(newName, keptAt, ofPiece, repairFor);
     }
 
+    /** Whether its drills stay with a piece for the day one pops off. */
+    public boolean isRepairPacket() {
+        return repairFor.isPresent();
+    }
+
     public static Bag named(String name) {
         return new Bag(name, Optional.empty(), Optional.empty(), Optional.empty());
     }

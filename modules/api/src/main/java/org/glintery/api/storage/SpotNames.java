@@ -59,31 +59,46 @@ public final class SpotNames {
 
     /** The spot as {@link #resolve} reads it. */
     public static String written(View view, Spot spot) {
+        return written(view, spot, List.of());
+    }
+
+    /** @param making what a change is about to do: the bags that it makes have their names from there */
+    public static String written(View view, Spot spot, List<? extends Operation> making) {
         if (spot instanceof Spot.InBag in) {
-            return "bag:" + Spot.encode(bagName(view, in.bag()).orElse(in.bag().toString()));
+            return "bag:"
+                    + Spot.encode(
+                            bagName(view, in.bag(), making).orElse(in.bag().toString()));
         }
         if (spot instanceof Spot.InPocket in) {
             Optional<Holder> holder = view.find(Holder.TYPE, in.holder()).map(Stored::value);
             String name = holder.map(Holder::name).orElse(in.holder().toString());
-            return "pocket:" + Spot.encode(name) + "/" + Spot.encode(pocketName(holder, in.pocket()));
+            String pocket = pocketName(holder, in.pocket()).orElse(in.pocket().toString());
+            return "pocket:" + Spot.encode(name) + "/" + Spot.encode(pocket);
         }
         if (spot instanceof Spot.OnCanvas on) {
-            return "canvas:" + Spot.encode(pieceTitle(view, on.piece()));
+            return "canvas:"
+                    + Spot.encode(pieceTitle(view, on.piece()).orElse(on.piece().toString()));
         }
         return spot.toString();
     }
 
     /** The spot in words: "bag b1", "Case A, B4", "the canvas of Rope-walk", "a supplier". */
     public static String words(View view, Spot spot) {
+        return words(view, spot, List.of());
+    }
+
+    /** @param making what a change is about to do: the bags that it makes have their names from there */
+    public static String words(View view, Spot spot, List<? extends Operation> making) {
         if (spot instanceof Spot.InBag in) {
-            return "bag " + bagName(view, in.bag()).orElse("without a name");
+            return bagName(view, in.bag(), making).map(name -> "bag " + name).orElse("a bag that is gone");
         }
         if (spot instanceof Spot.InPocket in) {
             Optional<Holder> holder = view.find(Holder.TYPE, in.holder()).map(Stored::value);
-            return holder.map(Holder::name).orElse("a holder that is gone") + ", " + pocketName(holder, in.pocket());
+            return holder.map(Holder::name).orElse("a holder that is gone") + ", "
+                    + pocketName(holder, in.pocket()).orElse("a pocket that is gone");
         }
         if (spot instanceof Spot.OnCanvas on) {
-            return "the canvas of " + pieceTitle(view, on.piece());
+            return "the canvas of " + pieceTitle(view, on.piece()).orElse("a piece that is gone");
         }
         Spot.Boundary edge = (Spot.Boundary) spot;
         String base = switch (edge.edge()) {
@@ -149,19 +164,23 @@ public final class SpotNames {
         }
     }
 
-    private static Optional<String> bagName(View view, UUID bag) {
-        return view.find(Bag.TYPE, bag).map(b -> b.value().name());
+    private static Optional<String> bagName(View view, UUID bag, List<? extends Operation> making) {
+        for (Operation operation : making) {
+            if (operation instanceof Operation.Put<?> put && put.id().equals(bag) && put.value() instanceof Bag made) {
+                return Optional.of(made.name());
+            }
+        }
+        return view.find(Bag.TYPE, bag).map(stored -> stored.value().name());
     }
 
-    private static String pocketName(Optional<Holder> holder, UUID pocket) {
+    private static Optional<String> pocketName(Optional<Holder> holder, UUID pocket) {
         return holder.flatMap(h -> h.pockets().stream()
-                        .filter(p -> p.id().equals(pocket))
-                        .map(Pocket::name)
-                        .findFirst())
-                .orElse(pocket.toString());
+                .filter(p -> p.id().equals(pocket))
+                .map(Pocket::name)
+                .findFirst());
     }
 
-    private static String pieceTitle(View view, UUID piece) {
-        return view.find(Piece.TYPE, piece).map(p -> p.value().title()).orElse(piece.toString());
+    private static Optional<String> pieceTitle(View view, UUID piece) {
+        return view.find(Piece.TYPE, piece).map(p -> p.value().title());
     }
 }

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.Workshop;
@@ -56,6 +58,16 @@ public interface VerbCall {
 
     /** Prints one answer line at once: the record under {@code --json}, else the text. Flushes. */
     void line(Object answer, String text);
+
+    /**
+     * Prints an answer that may be too long for the memory, item by item as they come: under {@code --json} one object with
+     * this list as its only field, one item a line; else a line of text for each.
+     *
+     * @param items hands over each item with its text
+     */
+    default void list(String field, Consumer<BiConsumer<Object, String>> items) {
+        items.accept(this::line);
+    }
 
     /** Says something on standard error. */
     void say(String text);

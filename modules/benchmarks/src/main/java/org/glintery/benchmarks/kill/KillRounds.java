@@ -88,8 +88,12 @@ public final class KillRounds {
         Promises.Comparison comparison = promises.compare();
         Process ledger = application.verb(workshop, "drills", "ledger", "--json");
         try (var out = new BufferedReader(new InputStreamReader(ledger.getInputStream(), StandardCharsets.UTF_8))) {
+            // one object with a movement on each line between its first and its last
             for (String line = out.readLine(); line != null; line = out.readLine()) {
-                Json.Obj entry = object(line);
+                if (!line.startsWith("{\"sequence\"")) {
+                    continue;
+                }
+                Json.Obj entry = object(line.endsWith(",") ? line.substring(0, line.length() - 1) : line);
                 comparison.entry(
                         UUID.fromString(entry.text("id").orElseThrow()),
                         entry.number("count").orElseThrow().intValueExact());

@@ -24,6 +24,9 @@ import org.openide.util.lookup.ServiceProvider;
 @ServiceProvider(service = Verb.class)
 public final class DrillsLedgerVerb implements Verb {
 
+    /** Every movement, in the order it was recorded; printed as it is read, since there may be millions. */
+    public record Ledger(List<Booked> movements) {}
+
     /**
      * One booked action.
      *
@@ -72,7 +75,7 @@ public final class DrillsLedgerVerb implements Verb {
 
     @Override
     public Class<? extends Record> answers() {
-        return Booked.class;
+        return Ledger.class;
     }
 
     @Override
@@ -99,12 +102,14 @@ public final class DrillsLedgerVerb implements Verb {
     private static VerbResult print(VerbCall call, LedgerQuery query) {
         var view = call.workshop().view();
         Map<Spot, String> names = new HashMap<>();
-        call.workshop().ledger(query, entry -> {
-            String from = names.computeIfAbsent(entry.from(), spot -> SpotNames.written(view, spot));
-            String to = names.computeIfAbsent(entry.to(), spot -> SpotNames.written(view, spot));
-            Booked booked = booked(entry, from, to);
-            call.line(booked, text(booked, entry.drill()));
-        });
+        call.list(
+                "movements",
+                each -> call.workshop().ledger(query, entry -> {
+                    String from = names.computeIfAbsent(entry.from(), spot -> SpotNames.written(view, spot));
+                    String to = names.computeIfAbsent(entry.to(), spot -> SpotNames.written(view, spot));
+                    Booked booked = booked(entry, from, to);
+                    each.accept(booked, text(booked, entry.drill()));
+                }));
         return new VerbResult.Streamed(false);
     }
 

@@ -16,6 +16,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Operation;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code drills move}: so many drills from one spot to another. */
@@ -86,12 +87,9 @@ public final class DrillsMoveVerb implements Verb {
                 call.value("reason").orElse(""),
                 on,
                 false);
-        ChangeSet bags = ChangeSet.named("Make bags")
-                .addAll(from.toMake())
-                .addAll(to.toMake())
-                .build();
-        Result<ChangeSet> change =
-                StashOfCall.of(call).move(call.workshop().view(), request).then(moving -> Result.ok(moving.join(bags)));
+        List<Operation> making = new ArrayList<>(from.toMake());
+        making.addAll(to.toMake());
+        Result<ChangeSet> change = StashOfCall.of(call).move(call.workshop().view(), request, making);
         return VerbSteps.apply(call, change, () -> {
             var view = call.workshop().view();
             Moved moved = new Moved(

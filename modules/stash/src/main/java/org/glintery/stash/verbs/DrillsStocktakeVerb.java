@@ -74,10 +74,8 @@ public final class DrillsStocktakeVerb implements Verb {
     private static VerbResult count(
             VerbCall call, Drill drill, SpotNames.Resolved spot, Amount amount, Optional<About> on) {
         Balance before = call.workshop().view().balance(spot.spot(), drill);
-        ChangeSet bag = ChangeSet.named("Make a bag").addAll(spot.toMake()).build();
-        Result<ChangeSet> change = StashOfCall.of(call)
-                .stocktake(call.workshop().view(), spot.spot(), drill, amount, on)
-                .then(counting -> Result.ok(counting.join(bag)));
+        Result<ChangeSet> change =
+                StashOfCall.of(call).stocktake(call.workshop().view(), spot.spot(), drill, amount, on, spot.toMake());
         return VerbSteps.apply(call, change, () -> {
             var view = call.workshop().view();
             Balance now = view.balance(spot.spot(), drill);

@@ -8,10 +8,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.UUID;
+import org.glintery.api.Result;
 import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
+import org.glintery.api.storage.Bag;
 import org.glintery.api.verb.VerbResult;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.HistoryLine;
 import org.glintery.stash.WorkshopInFolder;
 import org.glintery.testkit.FakeCall;
 import org.junit.jupiter.api.AfterEach;
@@ -60,6 +65,40 @@ class DrillVerbsTest {
 
         assertThat(move("T1", "bag:b1", "bag:b2", "13")).isInstanceOf(VerbResult.Refused.class);
         assertThat(shop.count(shop.bagNamed("b1"), T1)).isEqualTo(12);
+    }
+
+    @Test
+    void callsABagByItsName_alsoWhenItWasNeverUsed() {
+        VerbResult refused = move("T1", "bag:b9", "bag:b1", "5");
+        assertThat(((VerbResult.Refused) refused).refusal().text())
+                .isEqualTo("There are 0 of T1 in bag b9, and 5 were asked for. Nothing was moved.");
+        assertThat(shop.view().all(Bag.TYPE)).isEmpty();
+
+        move("T1", "supplier", "bag:b1", "12");
+        new DrillsStocktakeVerb()
+                .run(call().with("code", "T1").with("spot", "bag:b2").with("count", "9"));
+        assertThat(shop.workshop().history(2))
+                .extracting(HistoryLine::sentence)
+                .containsExactly("Count T1 in bag b2", "Move T1 to bag b1");
+    }
+
+    @Test
+    void findDoesNotOffer_whatIsKeptForRepairs() {
+        UUID packet = UUID.randomUUID();
+        Bag bag = new Bag("Repair packet of Crane", Optional.empty(), Optional.empty(), Optional.of(UUID.randomUUID()));
+        shop.apply(Result.ok(
+                ChangeSet.named("Keep some").create(Bag.TYPE, packet, bag).build()));
+        move("T1", "supplier", "bag:Repair packet of Crane", "20");
+        move("T1", "supplier", "bag:b1", "12");
+
+        VerbResult found = new DrillsFindVerb().run(call().with("text", "T1"));
+        assertThat(text(found)).contains("Repair packet of Crane: 20");
+        assertThat(((DrillsFindVerb.Found) ((VerbResult.Said) found).answer()).drills())
+                .singleElement()
+                .satisfies(one -> {
+                    assertThat(one.inTheHouse()).isEqualTo(32);
+                    assertThat(one.available()).isEqualTo(12);
+                });
     }
 
     @Test

@@ -10,6 +10,7 @@ import org.glintery.api.Result;
 import org.glintery.api.storage.Storage;
 import org.glintery.api.storage.Storage.KitUpPlan;
 import org.glintery.api.time.About;
+import org.glintery.api.workshop.View;
 import org.glintery.storage.ui.KittingChoices.Choice;
 import org.glintery.workbench.parts.Asking;
 import org.glintery.workbench.parts.FormSheet;
@@ -103,7 +104,9 @@ final class KitUpSheet {
             String text =
                     Bundle.KitUpSheet_plan(ok.value().pockets(), ok.value().bags());
             words.setText(ok.warnings().isEmpty() ? text : text + " " + String.join(" ", ok.warnings()));
-            rows.showSeats(desk.view(), ok.value().seats());
+            View view = desk.view();
+            rows.showSeats(
+                    view, ok.value().seats(), new PlannedNames(view, ok.value().change()));
         } else if (result instanceof Result.Refused<KitUpPlan> no) {
             words.setText(no.refusal().text());
             rows.clear();

@@ -5,7 +5,6 @@ import javax.swing.JTable;
 import javax.swing.table.DefaultTableModel;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.storage.KitUp;
-import org.glintery.api.storage.SpotNames;
 import org.glintery.api.storage.Storage.Step;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.parts.DrillLook;
@@ -68,11 +67,12 @@ final class PlanTable {
         model.setRowCount(0);
     }
 
-    void showSeats(View view, List<KitUp.Seat> seats) {
+    /** @param names of the places, also of bags that the plan is going to make */
+    void showSeats(View view, List<KitUp.Seat> seats, PlannedNames names) {
         clear();
         for (KitUp.Seat seat : seats) {
             model.addRow(new Object[] {
-                DrillLook.of(view, seat.drill()), seat.symbol(), name(seat.drill()), SpotNames.words(view, seat.spot())
+                DrillLook.of(view, seat.drill()), seat.symbol(), name(seat.drill()), names.words(seat.spot())
             });
         }
     }

@@ -16,6 +16,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.openide.util.lookup.ServiceProvider;
@@ -100,12 +101,13 @@ public final class KitUpVerb implements Verb {
     private static VerbResult answer(
             VerbCall call, Stored<Piece> piece, Stored<Holder> holder, KitUpPlan plan, boolean done) {
         View view = call.workshop().view();
+        List<Operation> made = plan.change().operations();
         List<Seat> seats = plan.seats().stream()
                 .map(seat -> new Seat(
                         seat.symbol(),
                         DrillAnswer.of(seat.drill()),
-                        SpotNames.written(view, seat.spot()),
-                        SpotNames.words(view, seat.spot())))
+                        SpotNames.written(view, seat.spot(), made),
+                        SpotNames.words(view, seat.spot(), made)))
                 .toList();
         String title = piece.value().title();
         String name = holder.value().name();

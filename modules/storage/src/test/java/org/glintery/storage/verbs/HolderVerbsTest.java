@@ -4,9 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.glintery.storage.WorkshopInFolder.drill;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.Result;
+import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Spot;
+import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.LegendLine;
+import org.glintery.api.storage.Bag;
 import org.glintery.api.verb.VerbResult;
+import org.glintery.api.workshop.ChangeSet;
 import org.glintery.storage.WorkshopInFolder;
 import org.glintery.testkit.FakeCall;
 import org.junit.jupiter.api.AfterEach;
@@ -67,6 +76,30 @@ class HolderVerbsTest {
         assertThat(shop.count(shop.bagNamed("Repair packet of Rope-walk"), drill(1)))
                 .isEqualTo(5);
         assertThat(shop.view().contents(shop.pocket(holder, 0))).isEmpty();
+    }
+
+    @Test
+    void namesTheBagsOfAPlan_thatAreNotMadeYet() {
+        shop.holder("Case A", 1, Optional.empty());
+        UUID piece = shop.piece("Rope-walk", 0);
+        List<LegendLine> asks = List.of(
+                new LegendLine("A", drill(1), Optional.of(50L), Amount.unknown(), Optional.empty(), Map.of()),
+                new LegendLine("B", drill(2), Optional.of(50L), Amount.unknown(), Optional.empty(), Map.of()));
+        shop.apply(Result.ok(
+                ChangeSet.named("Ask").put(Legend.TYPE, piece, Legend.of(asks)).build()));
+        Spot leftovers = shop.bag("leftovers");
+        shop.move(drill(1), Spot.SUPPLIER, leftovers, 80);
+
+        int bags = shop.view().all(Bag.TYPE).size();
+        VerbResult planned = new KitUpVerb()
+                .run(call().with("piece", "Rope-walk").with("holder", "Case A").flagged("plan"));
+        assertThat(text(planned))
+                .startsWith("Would kit up Rope-walk in Case A: 1 pocket, 1 bag.")
+                .endsWith("bag Rope-walk");
+        assertThat(((KitUpVerb.KittedUp) ((VerbResult.Said) planned).answer()).seats())
+                .extracting(KitUpVerb.Seat::spot)
+                .containsExactly("pocket:Case A/A1", "bag:Rope-walk");
+        assertThat(shop.view().all(Bag.TYPE)).as("nothing is made yet").hasSize(bags);
     }
 
     @Test

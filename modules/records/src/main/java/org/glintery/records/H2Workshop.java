@@ -6,21 +6,16 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.MalformedException;
 import org.glintery.api.OffTheEventThread;
@@ -41,9 +36,6 @@ import org.glintery.api.workshop.Workshop.Registration;
 
 /** A workshop in its folder. Any thread; the work on the database is handed to the writer thread. */
 final class H2Workshop implements Workshop {
-    private static final Logger LOG = Logger.getLogger(H2Workshop.class.getName());
-    private static final int CHUNK = 2_000;
-
     private final Path folder;
     private final WorkshopLock lock;
     private final Database database;
@@ -59,12 +51,7 @@ final class H2Workshop implements Workshop {
     private final ServiceShelf services = new ServiceShelf(this);
     private final AtomicReference<RecordsView> view = new AtomicReference<>();
     private final ChangeMaking.StepWatch watch;
-    private final CompletableFuture<Booked> ledger = new CompletableFuture<>();
-    /** Null until the ledger is read, and for good when it can't be. */
-    private volatile ChangeWriter changes;
-
-    private boolean ledgerNeeded;
-    private volatile boolean closing;
+    private final LateLedger ledger = new LateLedger(writer);
 
     /** Takes over the lock and the database: closing the workshop closes both. */
     H2Workshop(
@@ -101,52 +88,32 @@ final class H2Workshop implements Workshop {
         }
     }
 
-    /**
-     * Has the ledger read before whatever is handed to the writer from now on. It is read when it is first needed, for a
-     * balance or a change: the shelves are shown sooner so, and a verb that only looks at documents never waits for it.
-     */
-    private synchronized void needLedger() {
-        if (!ledgerNeeded) {
-            ledgerNeeded = true;
-            writer.begin(this::readLedger);
-        }
+    private void needLedger() {
+        ledger.need(this::readLedger);
     }
 
-    /** Writer thread. */
-    private void readLedger() {
-        try {
-            var read = LedgerReading.of(tables, names, codec, opened.state().documents(), () -> closing);
-            changes = new ChangeWriter(
-                    database, journal, tables, blobs, names, codec, opened, read, clock, watch, this::published);
-            ledger.complete(read.booked());
-        } catch (SQLException | RuntimeException | Error e) { // damage can show itself in any way
-            if (!closing) {
-                LOG.log(Level.WARNING, "the ledger could not be read", e);
-            }
-            ledger.completeExceptionally(e);
-        }
+    private LateLedger.Read readLedger(BooleanSupplier stop) throws SQLException {
+        LedgerReading read =
+                LedgerReading.of(tables, names, codec, opened.state().documents(), stop);
+        return new LateLedger.Read(
+                read.booked(),
+                new ChangeWriter(
+                        database, journal, tables, blobs, names, codec, opened, read, clock, watch, this::published));
     }
 
     private Booked booked() {
         needLedger();
-        try {
-            return ledger.join();
-        } catch (CompletionException e) {
-            throw new GlinteryException("the ledger could not be read", e.getCause());
-        }
+        return ledger.booked();
     }
 
     /** Writer thread. */
     private ChangeWriter changes() {
-        if (changes == null) {
-            throw new GlinteryException("the ledger could not be read");
-        }
-        return changes;
+        return ledger.changes().orElseThrow(() -> new GlinteryException("the ledger could not be read"));
     }
 
     /** Writer thread. */
     private Result<Applied> change(Function<ChangeWriter, Result<Applied>> work) {
-        return changes == null ? Result.refused(Refusals.ledgerUnreadable()) : work.apply(changes);
+        return ledger.changes().map(work).orElseGet(() -> Result.refused(Refusals.ledgerUnreadable()));
     }
 
     private void published(ChangeWriter.News committed) {
@@ -225,12 +192,18 @@ final class H2Workshop implements Workshop {
 
     @Override
     public Optional<String> undoable() {
-        return (changes == null ? opened.toUndo() : changes.toUndo()).map(ChangeRow::sentence);
+        return ledger.changes()
+                .map(ChangeWriter::toUndo)
+                .orElse(opened.toUndo())
+                .map(ChangeRow::sentence);
     }
 
     @Override
     public Optional<String> redoable() {
-        return (changes == null ? opened.toRedo() : changes.toRedo()).map(ChangeRow::sentence);
+        return ledger.changes()
+                .map(ChangeWriter::toRedo)
+                .orElse(opened.toRedo())
+                .map(ChangeRow::sentence);
     }
 
     @Override
@@ -256,50 +229,7 @@ final class H2Workshop implements Workshop {
 
     /** @param revision entries that later changes booked are left out */
     void ledger(LedgerQuery query, long revision, BiConsumer<LedgerEntry, MovementRow> each) {
-        OptionalInt drill = query.drill().map(names.drills()::find).orElse(OptionalInt.empty());
-        OptionalInt spot = query.spot().map(names.spots()::find).orElse(OptionalInt.empty());
-        if (query.drill().isPresent() && drill.isEmpty() || query.spot().isPresent() && spot.isEmpty()) {
-            return;
-        }
-        long next = query.fromSequence();
-        int left = query.most();
-        while (left > 0) {
-            long from = next;
-            int wanted = Math.min(left, CHUNK);
-            Map<LedgerEntry, MovementRow> entries = writer.call(() -> entries(from, wanted, revision, drill, spot));
-            entries.forEach(each);
-            if (entries.size() < wanted) {
-                return;
-            }
-            left -= entries.size();
-            next = entries.keySet().stream()
-                            .mapToLong(LedgerEntry::sequence)
-                            .max()
-                            .orElseThrow()
-                    + 1;
-        }
-    }
-
-    private Map<LedgerEntry, MovementRow> entries(
-            long from, int most, long revision, OptionalInt drill, OptionalInt spot) throws SQLException {
-        var words = new ActionWords(names);
-        var entries = new LinkedHashMap<LedgerEntry, MovementRow>();
-        long change = 0;
-        UUID changeId = null;
-        for (MovementRow row : tables.movements().rows(from, most, drill, spot)) {
-            if (row.change() > revision) {
-                break;
-            }
-            if (row.change() != change) {
-                change = row.change();
-                changeId = tables.changes().row(change).id();
-            }
-            UUID reversed = row.reverses() == 0
-                    ? null
-                    : tables.movements().row(row.reverses()).id();
-            entries.put(words.entry(row, sequence -> reversed, changeId), row);
-        }
-        return entries;
+        new LedgerPages(writer, tables, names).each(query, revision, each);
     }
 
     @Override
@@ -330,7 +260,9 @@ final class H2Workshop implements Workshop {
         needLedger();
         return writer.call(() -> {
             var check = new WorkshopCheck(tables, names, codec, blobs);
-            return changes == null ? check.withoutLedger(opened.state()) : check.run(changes.state());
+            return ledger.changes().isEmpty()
+                    ? check.withoutLedger(opened.state())
+                    : check.run(changes().state());
         });
     }
 
@@ -408,7 +340,7 @@ final class H2Workshop implements Workshop {
         if (writer.isClosed()) {
             return;
         }
-        closing = true;
+        ledger.stop();
         try {
             writer.call(() -> {
                 if (database.close()) {

@@ -75,13 +75,18 @@ final class LaidWords {
         "# {0} - hours",
         "# {1} - minutes",
         "LaidWords.hours={0} h {1} min",
+        "# {0} - hours",
+        "LaidWords.wholeHours={0} h",
         "# {0} - minutes",
         "LaidWords.minutes={0} min"
     })
     static String minutes(int minutes) {
-        return minutes < 60
-                ? Bundle.LaidWords_minutes(String.valueOf(minutes))
-                : Bundle.LaidWords_hours(String.valueOf(minutes / 60), String.valueOf(minutes % 60));
+        String left = String.valueOf(minutes % 60);
+        if (minutes < 60) {
+            return Bundle.LaidWords_minutes(left);
+        }
+        String hours = String.valueOf(minutes / 60);
+        return minutes % 60 == 0 ? Bundle.LaidWords_wholeHours(hours) : Bundle.LaidWords_hours(hours, left);
     }
 
     /** Whole numbers grouped as everywhere on the screens; of others a tenth at the most. */

@@ -50,13 +50,22 @@ final class PlanTable {
     }
 
     static PlanTable forKitDown() {
-        return new PlanTable(
+        PlanTable table = new PlanTable(
                 Bundle.PlanTable_name(),
                 "",
                 Bundle.PlanTable_drill(),
                 Bundle.PlanTable_amount(),
                 Bundle.PlanTable_from(),
                 Bundle.PlanTable_to());
+        table.share(SWATCH_COLUMN_PX, 140, 90, 180, 250);
+        return table;
+    }
+
+    /** @param widthsPx of the columns, in proportion */
+    private void share(int... widthsPx) {
+        for (int column = 0; column < widthsPx.length; column++) {
+            table.getColumnModel().getColumn(column).setPreferredWidth(Space.px(widthsPx[column]));
+        }
     }
 
     JTable table() {

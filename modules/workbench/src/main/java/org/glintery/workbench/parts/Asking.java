@@ -2,6 +2,7 @@ package org.glintery.workbench.parts;
 
 import java.awt.BorderLayout;
 import java.awt.Dialog;
+import java.awt.Dimension;
 import java.awt.Window;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,14 +21,35 @@ import org.openide.util.NbBundle.Messages;
 /** Asks for something in a dialog of its own. Event thread; returns when the dialog is closed. */
 @Stable
 public final class Asking {
+    private static final int MOST_TURNS = 6;
+
     private Asking() {}
 
     /** Gives the dialog the size that its form wants now. */
     public static void fit(JComponent form) {
         Window window = SwingUtilities.getWindowAncestor(form);
         if (window != null) {
-            window.pack();
+            settle(window);
         }
+    }
+
+    /** Once it is shown: columns that had no room at first have found it by then. */
+    private static void rest(Dialog dialog) {
+        Dimension before = dialog.getSize();
+        settle(dialog);
+        if (!dialog.getSize().equals(before)) {
+            dialog.setLocationRelativeTo(dialog.getOwner());
+        }
+    }
+
+    /** Text that wraps knows its height only after its width, so a window in which some is nested is packed until it rests. */
+    private static void settle(Window window) {
+        Dimension before;
+        int turns = 0;
+        do {
+            before = window.getSize();
+            window.pack();
+        } while (!window.getSize().equals(before) && ++turns < MOST_TURNS);
     }
 
     /** @param doIt the button's words, such as "Shelve the kit" @return whether that button was pressed */
@@ -73,7 +95,8 @@ public final class Asking {
         if (dialog[0] instanceof JDialog window) {
             window.getRootPane().setDefaultButton(buttons.get(0));
         }
-        dialog[0].pack(); // once more: text that wraps knows its height only after its width
+        settle(dialog[0]);
+        SwingUtilities.invokeLater(() -> rest(dialog[0]));
         dialog[0].setVisible(true);
         dialog[0].dispose();
         return chosen[0] < 0 ? OptionalInt.empty() : OptionalInt.of(chosen[0]);

@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.glintery.api.charts.ChartRequest;
+import org.glintery.api.charts.Crop;
 import org.glintery.api.workshop.DocumentType;
 import org.glintery.testkit.FilledRecords;
 import org.junit.jupiter.api.Test;
@@ -68,7 +70,10 @@ class ImmutableValuesTest {
     }
 
     private static Record filled(Class<? extends Record> type) {
-        return new FilledRecords().of(type);
+        return new FilledRecords()
+                .with(ChartRequest.class, "picture", new byte[] {1})
+                .with(ChartRequest.class, "crop", new Crop(0.1, 0.2, 0.5, 0.5))
+                .of(type);
     }
 
     private static Object changeable(Object value) {

@@ -92,7 +92,7 @@ public final class Ciede2000 {
     }
 
     /** T of the paper, for the direction of the mean hue. */
-    private static double hueWeight(double cos, double sin) {
+    static double hueWeight(double cos, double sin) {
         double cos2 = 2 * cos * cos - 1;
         double sin2 = 2 * sin * cos;
         double cos3 = cos2 * cos - sin2 * sin;
@@ -107,7 +107,7 @@ public final class Ciede2000 {
     }
 
     /** R_T of the paper, the turn of the ellipses among the blues: 0 or below. */
-    private static double rotation(double meanChroma, double cos, double sin) {
+    static double rotation(double meanChroma, double cos, double sin) {
         if (sin >= 0 && cos > COS_125) {
             return 0;
         }

@@ -36,6 +36,15 @@ public record Lab(double l, double a, double b) {
         return share > EPSILON ? Math.cbrt(share) : (KAPPA * share + 16) / 116;
     }
 
+    /** How steeply L, a and b rise with a share of white: the derivative of the compression. */
+    static double slope(double share) {
+        if (share <= EPSILON) {
+            return KAPPA / 116;
+        }
+        double root = Math.cbrt(share);
+        return 1 / (3 * root * root);
+    }
+
     private static double expanded(double f) {
         double cube = f * f * f;
         return cube > EPSILON ? cube : (116 * f - 16) / KAPPA;

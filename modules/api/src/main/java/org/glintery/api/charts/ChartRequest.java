@@ -1,0 +1,58 @@
+package org.glintery.api.charts;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.glintery.api.Preview;
+import org.glintery.api.stash.ColourCard;
+
+/**
+ * What a chart is to be made of.
+ *
+ * @param picture the bytes of its file; not copied
+ * @param quarterTurns to the right, before it is cropped
+ * @param crop of the turned picture; what is left is fitted to the grid
+ * @param colours how many of the card's colours at most
+ * @param pinned codes that may be used in any case
+ * @param banned codes that may not
+ * @param strays 0, single drills are no matter, to 1, as few as may be
+ * @param stock how many drills of each code there are at most; empty for no limit
+ */
+@Preview(since = "1.0")
+public record ChartRequest(
+        byte[] picture,
+        int quarterTurns,
+        Crop crop,
+        Grid grid,
+        Outline outline,
+        ColourCard card,
+        int colours,
+        Set<String> pinned,
+        Set<String> banned,
+        Shading shading,
+        double strays,
+        Optional<Map<String, Long>> stock) {
+
+    public ChartRequest {
+        pinned = Set.copyOf(pinned);
+        banned = Set.copyOf(banned);
+        stock = stock.map(Map::copyOf);
+    }
+
+    /** The whole picture in all colours of the card, searched. */
+    public static ChartRequest of(byte[] picture, ColourCard card, Grid grid) {
+        return new ChartRequest(
+                picture,
+                0,
+                Crop.WHOLE,
+                grid,
+                Outline.WHOLE,
+                card,
+                Integer.MAX_VALUE,
+                Set.of(),
+                Set.of(),
+                Shading.SEARCHED,
+                0,
+                Optional.empty());
+    }
+}

@@ -1,0 +1,96 @@
+package org.glintery.charts;
+
+import java.util.Arrays;
+import java.util.List;
+import org.glintery.api.OffTheEventThread;
+import org.glintery.api.Result;
+import org.glintery.api.charts.Chart;
+import org.glintery.api.charts.ChartRequest;
+import org.glintery.api.charts.Charts;
+import org.glintery.api.charts.Crop;
+import org.glintery.api.charts.Grid;
+import org.glintery.api.charts.MadeChart;
+import org.glintery.api.charts.Watch;
+import org.glintery.charts.measure.ChartMeasures;
+import org.glintery.charts.palette.PaletteChoice;
+import org.glintery.charts.picture.LightGrid;
+import org.glintery.charts.picture.PictureCut;
+import org.glintery.charts.picture.PictureFile;
+import org.glintery.charts.picture.SourcePicture;
+import org.glintery.charts.shading.DrillColours;
+import org.glintery.charts.shading.LabGrid;
+import org.glintery.charts.shading.Shaders;
+import org.glintery.colour.Lab;
+import org.openide.util.NbBundle.Messages;
+
+/** Makes charts from pictures: reads, averages over the grid, chooses colours, shades, counts, measures. No state. */
+@Messages("charts-cancelled=Cancelled. Nothing was made.")
+public final class MakingCharts implements Charts {
+
+    private static final double READ = 0.1;
+    private static final double CHOSEN = 0.2;
+    private static final double SHADED = 0.9;
+
+    @Override
+    public Result<MadeChart> make(ChartRequest request, Watch watch) {
+        OffTheEventThread.check();
+        return UsableColours.of(request)
+                .then(card -> PictureFile.read(request.picture()).then(picture -> {
+                    LightGrid wanted = wanted(request, picture);
+                    return step(watch, READ, wanted).then(grid -> made(request, card, grid, watch));
+                }));
+    }
+
+    private static LightGrid wanted(ChartRequest request, SourcePicture picture) {
+        SourcePicture turned = picture.turned(request.quarterTurns());
+        Crop crop = request.crop();
+        PictureCut part = new PictureCut(
+                crop.left() * turned.width(),
+                crop.top() * turned.height(),
+                crop.width() * turned.width(),
+                crop.height() * turned.height());
+        Grid grid = request.grid();
+        return turned.averaged(part, grid.columns(), grid.rows())
+                .without(cell -> !request.outline()
+                        .holds(grid.columns(), grid.rows(), cell % grid.columns(), cell / grid.columns()));
+    }
+
+    private static Result<MadeChart> made(ChartRequest request, List<CardColour> card, LightGrid wanted, Watch watch) {
+        List<CardColour> chosen = chosen(request, card, wanted);
+        DrillColours colours =
+                new DrillColours(chosen.stream().map(CardColour::colour).toList());
+        return step(watch, CHOSEN, colours)
+                .then(ready -> step(
+                        watch,
+                        SHADED,
+                        Shaders.of(request.shading(), request.strays()).shaded(wanted, colours)))
+                .then(drills -> {
+                    Chart chart = ChartLines.counted(request.grid(), chosen, drills);
+                    MadeChart made = new MadeChart(chart, ChartMeasures.of(wanted, colours, drills));
+                    return step(watch, 1, made);
+                });
+    }
+
+    private static List<CardColour> chosen(ChartRequest request, List<CardColour> card, LightGrid wanted) {
+        if (request.colours() >= card.size()) {
+            return card;
+        }
+        boolean[] pinned = new boolean[card.size()];
+        for (int i = 0; i < pinned.length; i++) {
+            pinned[i] = request.pinned().contains(card.get(i).code());
+        }
+        Lab[] colours = card.stream().map(one -> one.colour().lab()).toArray(Lab[]::new);
+        return Arrays.stream(PaletteChoice.best(wanted, LabGrid.of(wanted), colours, pinned, request.colours()))
+                .mapToObj(card::get)
+                .toList();
+    }
+
+    /** Goes on unless the watch cancels. */
+    private static <T> Result<T> step(Watch watch, double share, T value) {
+        if (watch.isCancelled()) {
+            return Result.refused("cancelled", Bundle.charts_cancelled());
+        }
+        watch.reached(share);
+        return Result.ok(value);
+    }
+}

@@ -1,0 +1,2 @@
+/** How good a chart is: {@link org.glintery.charts.measure.ChartMeasures}. */
+package org.glintery.charts.measure;

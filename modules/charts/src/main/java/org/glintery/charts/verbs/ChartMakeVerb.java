@@ -1,0 +1,114 @@
+package org.glintery.charts.verbs;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.glintery.api.Refusal;
+import org.glintery.api.Result;
+import org.glintery.api.charts.ChartRequest;
+import org.glintery.api.charts.MadeChart;
+import org.glintery.api.charts.Watch;
+import org.glintery.api.verb.Param;
+import org.glintery.api.verb.Verb;
+import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.VerbResult;
+import org.glintery.charts.ChartSupply;
+import org.glintery.charts.MakingCharts;
+import org.glintery.charts.card.CardFile;
+import org.glintery.charts.file.ChartJson;
+import org.glintery.charts.file.ChartPicture;
+import org.openide.util.NbBundle.Messages;
+import org.openide.util.lookup.ServiceProvider;
+
+/** {@code chart make}: a chart from a picture and a colour card, on files alone. */
+@ServiceProvider(service = Verb.class)
+@Messages({
+    "chart-make-summary=Make a chart from a picture and a colour card",
+    "# {0} - file",
+    "chart-no-file={0} can''t be read. Nothing was made; check the name and that you may read it."
+})
+public final class ChartMakeVerb implements Verb {
+
+    @Override
+    public String name() {
+        return "chart make";
+    }
+
+    @Override
+    public String summary() {
+        return Bundle.chart_make_summary();
+    }
+
+    @Override
+    public String feature() {
+        return "charts";
+    }
+
+    @Override
+    public List<Param> params() {
+        return ChartOptions.PARAMS;
+    }
+
+    @Override
+    public Class<? extends Record> answers() {
+        return ChartMade.class;
+    }
+
+    @Override
+    public VerbResult run(VerbCall call) {
+        ChartOptions options = new ChartOptions(call);
+        Optional<String> wrong = options.wrong();
+        if (wrong.isPresent()) {
+            return VerbResult.wrongUsage(wrong.get());
+        }
+        Result<MadeChart> made = file(call, "card")
+                .then(bytes -> new CardFile(call.codec()).read(cardName(call), bytes))
+                .then(card -> file(call, "picture").then(picture -> make(options.request(picture, card))));
+        if (made instanceof Result.Refused<MadeChart> no) {
+            return VerbResult.refused(no.refusal());
+        }
+        Result.Ok<MadeChart> ok = (Result.Ok<MadeChart>) made;
+        ok.warnings().forEach(call::say);
+        return written(call, options, ok.value(), ok.warnings());
+    }
+
+    private static Result<MadeChart> make(ChartRequest request) {
+        return new MakingCharts().make(request, Watch.NONE);
+    }
+
+    private static VerbResult written(VerbCall call, ChartOptions options, MadeChart made, List<String> warnings) {
+        Optional<Path> out = call.value("out").map(call::path);
+        Optional<Path> png = call.value("png").map(call::path);
+        List<Refusal> refusals = new ArrayList<>();
+        out.flatMap(file -> FilesOut.write(
+                        file, ChartJson.of(made.chart(), call.codec()).getBytes(StandardCharsets.UTF_8)))
+                .ifPresent(refusals::add);
+        png.flatMap(file -> FilesOut.write(file, ChartPicture.png(made.chart())))
+                .ifPresent(refusals::add);
+        if (!refusals.isEmpty()) {
+            return VerbResult.refused(refusals.get(0));
+        }
+        ChartSupply supply = ChartSupply.of(made.chart(), options.drillsPerBag(), options.drillsAnHour());
+        ChartMade answer = ChartMade.of(made, supply, out, png, warnings);
+        return VerbResult.said(answer, answer.text());
+    }
+
+    private static String cardName(VerbCall call) {
+        String file = call.path(call.need("card")).getFileName().toString();
+        int dot = file.lastIndexOf('.');
+        return dot > 0 ? file.substring(0, dot) : file;
+    }
+
+    private static Result<byte[]> file(VerbCall call, String name) {
+        Path file = call.path(call.need(name));
+        try {
+            return Result.ok(Files.readAllBytes(file));
+        } catch (IOException e) {
+            return Result.refused("no-file", Bundle.chart_no_file(file));
+        }
+    }
+}

@@ -88,6 +88,10 @@ final class ChangeWriter {
         return memory.last();
     }
 
+    boolean isBooked(UUID entry) {
+        return memory.ids().find(entry) != 0;
+    }
+
     Result<Applied> apply(PreparedChange change) {
         if (changeIds.find(change.id()) != 0) {
             return Result.refused(Refusals.changeRepeated());

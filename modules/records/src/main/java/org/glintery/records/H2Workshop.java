@@ -227,6 +227,12 @@ final class H2Workshop implements Workshop {
         ledger(query, Long.MAX_VALUE, (entry, row) -> each.accept(entry));
     }
 
+    @Override
+    public boolean isBooked(UUID entry) {
+        needLedger();
+        return writer.call(() -> changes().isBooked(entry));
+    }
+
     /** @param revision entries that later changes booked are left out */
     void ledger(LedgerQuery query, long revision, BiConsumer<LedgerEntry, MovementRow> each) {
         new LedgerPages(writer, tables, names).each(query, revision, each);

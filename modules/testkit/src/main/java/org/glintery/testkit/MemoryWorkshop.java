@@ -211,6 +211,13 @@ public final class MemoryWorkshop implements Workshop {
     }
 
     @Override
+    public synchronized boolean isBooked(UUID entry) {
+        OffTheEventThread.check();
+        return ledger.entries(LedgerQuery.all()).stream()
+                .anyMatch(one -> one.action().id().equals(entry));
+    }
+
+    @Override
     public synchronized Optional<byte[]> blob(String hash) {
         OffTheEventThread.check();
         return Optional.ofNullable(state.blobs().get(hash)).map(Blob::bytes);

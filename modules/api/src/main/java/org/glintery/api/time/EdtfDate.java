@@ -17,6 +17,11 @@ record EdtfDate(List<Part> parts, Span span) implements Edtf {
                 .map(first -> new EdtfDate(List.copyOf(parts), Span.of(first, last.orElseThrow())));
     }
 
+    /** A date has a year of four digits; longer ones stand alone. */
+    static boolean canHold(LocalDate day) {
+        return Math.abs(day.getYear()) <= 9999;
+    }
+
     static EdtfDate ofDay(LocalDate day) {
         return known(
                 EdtfText.year(day.getYear()), EdtfText.two(day.getMonthValue()), EdtfText.two(day.getDayOfMonth()));

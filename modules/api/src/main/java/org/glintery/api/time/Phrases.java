@@ -21,9 +21,20 @@ final class Phrases {
     private static final Pattern SHORT_YEAR = Pattern.compile("'(\\d\\d)(?!\\d|s)");
 
     private final LocalDate today;
+    private final boolean ranges;
 
     Phrases(LocalDate today) {
+        this(today, true);
+    }
+
+    private Phrases(LocalDate today, boolean ranges) {
         this.today = today;
+        this.ranges = ranges;
+    }
+
+    /** Reads what can stand at the end of a range. Nobody nests ranges, and reading nests takes ever longer. */
+    static Phrases withoutRanges(LocalDate today) {
+        return new Phrases(today, false);
     }
 
     Optional<Edtf> read(String words) {
@@ -42,7 +53,7 @@ final class Phrases {
                 .or(() -> doubted(OR_SO, text, Doubt.APPROXIMATE))
                 .or(() -> doubted(PERHAPS, text, Doubt.UNCERTAIN))
                 .or(() -> doubted(QUESTION, text, Doubt.UNCERTAIN))
-                .or(() -> new RangePhrases(today).read(text))
+                .or(() -> ranges ? new RangePhrases(today).read(text) : Optional.empty())
                 .or(() -> new SinglePhrases(today).read(text))
                 .or(() -> EdtfParser.parse(text.toUpperCase(Locale.ROOT)));
     }

@@ -37,7 +37,7 @@ final class RangePhrases {
         }
         Matcher open = OPEN.matcher(text);
         if (open.matches()) {
-            return new Phrases(today)
+            return Phrases.withoutRanges(today)
                     .plain(open.group(2))
                     .filter(date -> !date.words().equals(DateWords.NOT_KNOWN))
                     .flatMap(date -> open(open.group(1), date));
@@ -69,7 +69,7 @@ final class RangePhrases {
 
     /** A later end without a year follows an earlier one that has it: "between November 2023 and February". */
     private Optional<Edtf> later(String later, String earlier) {
-        Phrases phrases = new Phrases(today);
+        Phrases phrases = Phrases.withoutRanges(today);
         Matcher year = NAMES_YEAR.matcher(earlier);
         if (!year.find() || NAMES_YEAR.matcher(later).find()) {
             return phrases.plain(later);
@@ -87,7 +87,7 @@ final class RangePhrases {
         LocalDate seenFrom = TOLD_FROM_TODAY.matcher(earlier).find()
                 ? today
                 : end.span().last().asDay().orElse(today);
-        return new Phrases(seenFrom).plain(earlier);
+        return Phrases.withoutRanges(seenFrom).plain(earlier);
     }
 
     private static Edtf firstOf(Edtf date) {
@@ -136,14 +136,17 @@ final class RangePhrases {
     /** The year before a year, the month before a month, else the day before; with the same doubt. */
     private static Optional<Edtf> neighbour(Edtf date, int direction) {
         Edge edge = direction < 0 ? date.span().first() : date.span().last();
-        return edge.asDay().map(day -> day.plusDays(direction)).map(day -> {
-            if (date instanceof EdtfDate plain && !plain.leavesDigitsOpen()) {
-                EdtfDate next = plain.isYear()
-                        ? EdtfDate.ofYear(day.getYear())
-                        : plain.isMonth() ? EdtfDate.ofMonth(day) : EdtfDate.ofDay(day);
-                return next.doubted(plain.doubt().orElse(Doubt.NONE));
-            }
-            return EdtfDate.ofDay(day);
-        });
+        return edge.asDay()
+                .map(day -> day.plusDays(direction))
+                .filter(EdtfDate::canHold)
+                .map(day -> {
+                    if (date instanceof EdtfDate plain && !plain.leavesDigitsOpen()) {
+                        EdtfDate next = plain.isYear()
+                                ? EdtfDate.ofYear(day.getYear())
+                                : plain.isMonth() ? EdtfDate.ofMonth(day) : EdtfDate.ofDay(day);
+                        return next.doubted(plain.doubt().orElse(Doubt.NONE));
+                    }
+                    return EdtfDate.ofDay(day);
+                });
     }
 }

@@ -65,10 +65,9 @@ final class SinglePhrases {
     /** Of a year: four months. Of a month: ten days, roughly. Of a season: about one of its months. Of a decade: years. */
     private static Optional<Edtf> third(ThirdOfMonth third, Edtf whole) {
         if (whole instanceof EdtfSeason season) {
-            LocalDate first = season.span().first().asDay().orElseThrow();
-            return season.season().isThreeMonths()
-                    ? Optional.of(
-                            EdtfDate.ofMonth(first.plusMonths(third.ordinal())).doubted(Doubt.APPROXIMATE))
+            LocalDate month = season.span().first().asDay().orElseThrow().plusMonths(third.ordinal());
+            return season.season().isThreeMonths() && EdtfDate.canHold(month)
+                    ? Optional.of(EdtfDate.ofMonth(month).doubted(Doubt.APPROXIMATE))
                     : Optional.empty();
         }
         if (!(whole instanceof EdtfDate date) || date.isDay()) {

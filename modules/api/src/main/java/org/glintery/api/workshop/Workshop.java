@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.CompletionStage;
 import java.util.function.Consumer;
 import org.glintery.api.Result;
@@ -43,6 +44,9 @@ public interface Workshop extends AutoCloseable {
 
     /** Entries of the ledger, each handed over in recorded order on the calling thread. Disk. */
     void ledger(LedgerQuery query, Consumer<LedgerEntry> each);
+
+    /** Whether an entry of the ledger has this id, also one that was reversed since. Disk. */
+    boolean isBooked(UUID entry);
 
     /** The bytes of a blob. Disk. */
     Optional<byte[]> blob(String hash);

@@ -3,11 +3,20 @@ package org.glintery.api.time;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class AboutSaidTest {
+
+    private static final long SEED = 20261125;
 
     /** A Wednesday. */
     private static final LocalDate TODAY = LocalDate.of(2024, 5, 15);
@@ -139,5 +148,78 @@ class AboutSaidTest {
             })
     void understandsNothing_whenItIsNoDate(String typed) {
         assertThat(About.said(typed, TODAY)).as(typed).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"after 9999", "after December 9999", "after 31 December 9999", "in or after 9999 or 9998"})
+    void neverFails_whereTheCalendarEnds(String words) {
+        assertThat(About.said(words, TODAY).map(About::earliest))
+                .satisfiesAnyOf(
+                        said -> assertThat(said).isEmpty(),
+                        said -> assertThat(said.get()).isPresent());
+    }
+
+    /** Reading used to take twice as long for each "or". */
+    @Test
+    @Timeout(10)
+    void readsNestsOfRangesAsNothing_atOnce() {
+        for (String nest : List.of("May 2020" + " or June".repeat(24), "between ".repeat(12) + "May and June 2020")) {
+            assertThat(About.said(nest, TODAY)).as(nest).isEmpty();
+        }
+    }
+
+    /** Whatever is strung together from words that mean something: an answer, and no more. */
+    @Test
+    @Timeout(60)
+    void neverFails_onWordsInAnyOrder() {
+        List<String> words = List.of(
+                "about",
+                "between",
+                "and",
+                "or",
+                "either",
+                "from",
+                "to",
+                "before",
+                "after",
+                "since",
+                "in",
+                "early",
+                "late",
+                "May",
+                "spring",
+                "winter",
+                "2020",
+                "12",
+                "9999",
+                "last",
+                "ago",
+                "week",
+                "the",
+                "1990s",
+                "perhaps",
+                "?",
+                "~",
+                "/",
+                "-",
+                "%",
+                "XXXX",
+                "Easter",
+                "yesterday");
+        SplittableRandom random = new SplittableRandom(SEED);
+        int understood = 0;
+        for (int round = 0; round < 20_000; round++) {
+            String said = IntStream.range(0, 1 + random.nextInt(9))
+                    .mapToObj(i -> words.get(random.nextInt(words.size())))
+                    .collect(Collectors.joining(" "));
+            Optional<About> about = About.said(said, TODAY);
+            if (about.isPresent()) {
+                understood++;
+                assertThat(About.said(about.get().words(), TODAY))
+                        .as("seed %d: %s is told as %s", SEED, said, about.get().words())
+                        .isPresent();
+            }
+        }
+        assertThat(understood).isGreaterThan(500);
     }
 }

@@ -1,6 +1,5 @@
 package org.glintery.stash.posting;
 
-import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,8 +19,8 @@ import org.glintery.api.workshop.Workshop;
 import org.glintery.stash.PieceReservations;
 
 /**
- * Books movements, all or none. What goes onto a piece's canvas is no longer set aside for it: under an id that
- * follows from the movements, so that saying them again releases nothing twice. One thread.
+ * Books movements, all or none. What goes onto a piece's canvas is no longer set aside for it; saying a movement again, alone
+ * or among others, releases nothing twice. One thread.
  */
 final class MovementBooking {
 
@@ -46,7 +45,7 @@ final class MovementBooking {
             }
             Movement booked = ((Result.Ok<Movement>) movement).value();
             movements.post(booked);
-            if (said.add(line.id()) && booked.to() instanceof Spot.OnCanvas canvas) {
+            if (said.add(line.id()) && booked.to() instanceof Spot.OnCanvas canvas && !workshop.isBooked(line.id())) {
                 laid.merge(
                         new ForPiece(canvas.piece(), line.drill()),
                         line.amount().count().orElse(0L),
@@ -89,19 +88,7 @@ final class MovementBooking {
             PieceReservations reservations = new PieceReservations(view, what.piece());
             reservations.set(releasing, what.drill(), Math.max(0, reservations.of(what.drill()) - count));
         });
-        if (releasing.isEmpty()) {
-            return workshop.apply(booked);
-        }
-        Result<Applied> applied = workshop.apply(releasing.build(idOf(lines)).join(booked));
-        boolean saidBefore = applied instanceof Result.Refused<Applied> no
-                && no.refusal().code().equals("change-repeated");
-        return saidBefore ? workshop.apply(booked) : applied;
-    }
-
-    private static UUID idOf(List<PostedLine> lines) {
-        StringBuilder ids = new StringBuilder("laid");
-        lines.forEach(line -> ids.append(' ').append(line.id()));
-        return UUID.nameUUIDFromBytes(ids.toString().getBytes(StandardCharsets.UTF_8));
+        return workshop.apply(releasing.build().join(booked));
     }
 
     private static String sentence(List<PostedLine> lines) {

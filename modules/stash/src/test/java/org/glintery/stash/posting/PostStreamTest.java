@@ -279,6 +279,18 @@ class PostStreamTest {
     }
 
     @Test
+    void releasesOnce_whatABatchSaysAmongOthersThatAreNew() throws IOException {
+        UUID piece = shop.shelve("Rope-walk", line("A", T1, 180, 200));
+        String laid = movement(ID, "bag:Rope-walk", "canvas:" + piece, "50");
+        String more = movement(id(), "bag:Rope-walk", "canvas:" + piece, "30");
+        assertThat(post(laid, "[" + laid + "," + more + "]", "[" + more + "," + laid + "]"))
+                .isFalse();
+
+        assertThat(shop.count(shop.bagNamed("Rope-walk"), T1)).isEqualTo(120);
+        assertThat(shop.view().reserved(T1)).isEqualTo(120);
+    }
+
+    @Test
     void releasesOnce_whatABatchSaysTwice() throws IOException {
         UUID piece = shop.shelve("Rope-walk", WorkshopInFolder.line("A", T1, 180, 200));
         String laid = movement(ID, "bag:Rope-walk", "canvas:" + piece, "50");

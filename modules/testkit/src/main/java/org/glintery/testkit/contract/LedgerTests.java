@@ -66,7 +66,9 @@ abstract class LedgerTests extends WorkshopContract.Part {
         UUID id = UUID.randomUUID();
         var said = LedgerAction.Movement.of(id, DRILL, Spot.SUPPLIER, BAG, Amount.counted(5), "bought");
         var other = LedgerAction.Movement.of(id, DRILL, Spot.SUPPLIER, BAG, Amount.counted(6), "bought");
+        assertThat(workshop().isBooked(id)).isFalse();
         apply(ChangeSet.named("a").post(said));
+        assertThat(workshop().isBooked(id)).isTrue();
         assertThat(apply(ChangeSet.named("b").post(said))).isEqualTo("ok");
         assertThat(apply(ChangeSet.named("c").post(other))).isEqualTo("id-reused");
         assertThat(view().balance(BAG, DRILL).count()).isEqualTo(5);

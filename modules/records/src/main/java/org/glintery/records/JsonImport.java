@@ -35,6 +35,7 @@ import org.openide.util.NbBundle.Messages;
 final class JsonImport {
     private final H2Workshop workshop;
     private final JacksonCodec codec;
+    private final DocumentFit fit;
     private final List<Step> documents = new ArrayList<>();
     private final List<Step> actions = new ArrayList<>();
     private final Map<String, KeptBlob> blobs = new LinkedHashMap<>();
@@ -44,6 +45,7 @@ final class JsonImport {
     JsonImport(H2Workshop workshop, JacksonCodec codec) {
         this.workshop = workshop;
         this.codec = codec;
+        this.fit = new DocumentFit(codec);
     }
 
     Result<CopyReport> readFile(Path file) {
@@ -150,12 +152,16 @@ final class JsonImport {
         return new Step.Post(codec.fromJson(item, LedgerAction.class), sides);
     }
 
-    private static Step document(Json.Obj item) {
+    /** What does not fit its record would be seen nowhere and break whoever asks for it. */
+    private Step document(Json.Obj item) {
         var ref = new DocRef(text(item, "owner"), text(item, "type"), UUID.fromString(text(item, "id")));
         int version = item.number("typeVersion").map(n -> n.intValueExact()).orElse(1);
         if (!(item.get("body").orElse(Json.NULL) instanceof Json.Obj body)) {
             throw new MalformedException("a document has no body: " + ref);
         }
+        fit.problem(ref, version, body).ifPresent(problem -> {
+            throw new MalformedException("the document " + ref + " does not fit: " + problem);
+        });
         return new Step.Put(ref, version, body, null, Optional.empty());
     }
 

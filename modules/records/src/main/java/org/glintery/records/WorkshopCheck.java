@@ -19,12 +19,14 @@ final class WorkshopCheck {
     private final Names names;
     private final JacksonCodec codec;
     private final BlobFolder blobs;
+    private final DocumentFit fit;
     private final List<String> problems = new ArrayList<>();
 
     WorkshopCheck(Tables tables, Names names, JacksonCodec codec, BlobFolder blobs) {
         this.tables = tables;
         this.names = names;
         this.codec = codec;
+        this.fit = new DocumentFit(codec);
         this.blobs = blobs;
     }
 
@@ -87,7 +89,9 @@ final class WorkshopCheck {
         }
         onDisk.present().forEach(document -> {
             try {
-                document.body(codec);
+                fit.problem(document.ref(), document.typeVersion(), document.body(codec))
+                        .ifPresent(problem ->
+                                problems.add("The document " + document.ref() + " does not fit its kind: " + problem));
             } catch (MalformedException e) {
                 problems.add("The document " + document.ref() + " can't be read: " + e.getMessage());
             } catch (GlinteryException e) {

@@ -134,6 +134,23 @@ class JsonImportTest {
     }
 
     @Test
+    void refusesADocumentThatDoesNotFitItsRecord_andNamesIt() throws IOException {
+        String wrong = good.replace("\"Rope-walk\"", "[17]");
+        assertThat(wrong).isNotEqualTo(good);
+        assertThat(imported(wrong)).isEqualTo("unreadable");
+        assertThat(target.view().documents()).isEmpty();
+    }
+
+    @Test
+    void takesDocumentsOfAddOnsAsTheyAre() throws IOException {
+        String foreign = "{\"owner\":\"an-add-on\",\"type\":\"piece\",\"id\":\"" + new UUID(3, 3)
+                + "\",\"typeVersion\":9,\"body\":{\"title\":[17]}}";
+        assertThat(imported(good.replaceFirst("\"documents\" : \\[", "\"documents\" : [" + foreign + ",")))
+                .isEqualTo("ok");
+        assertThat(target.view().documents()).anyMatch(one -> one.ref().owner().equals("an-add-on"));
+    }
+
+    @Test
     void isOneChange_andIsTakenBackAsOne() throws IOException {
         String empty = target.view().contentDigest();
         assertThat(imported(good)).isEqualTo("ok");

@@ -13,6 +13,7 @@ final class Catalogue {
             new OpeningBenchmark(),
             new TypingBenchmark(),
             new CostBenchmark(),
+            new ChartBenchmark(),
             new KillBenchmark());
 
     private Catalogue() {}

@@ -1,0 +1,190 @@
+package org.glintery.benchmarks;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.glintery.api.charts.ChartRequest;
+import org.glintery.api.charts.Charts;
+import org.glintery.api.charts.Crop;
+import org.glintery.api.charts.Grid;
+import org.glintery.api.charts.Outline;
+import org.glintery.api.charts.Shading;
+import org.glintery.api.charts.Watch;
+import org.glintery.api.stash.CardEntry;
+import org.glintery.api.stash.ColourCard;
+import org.glintery.api.workshop.Workshop;
+import org.glintery.api.workshop.Workshops;
+import org.openide.util.Lookup;
+
+/**
+ * A chart of 500 x 700 in 267 colours from a JPEG of 12 megapixels, with decoding, by turns with a general-purpose image
+ * program (Debian's imagemagick) that resizes and remaps the same file.
+ */
+final class ChartBenchmark implements Benchmark {
+
+    private static final int TURNS = 5;
+    private static final int WIDTH = 3_000;
+    private static final int HEIGHT = 4_000;
+    private static final int COLUMNS = 500;
+    private static final int ROWS = 700;
+    private static final int COLOURS = 267;
+    private static final double MOST_NEAREST = 0.7;
+    private static final double MOST_DIFFUSED = 0.8;
+    private static final double MOST_SEARCHED_S = 8;
+    private static final List<String> PROGRAMS = List.of("convert-im6.q16", "convert");
+
+    private final Workshops workshops = Lookup.getDefault().lookup(Workshops.class);
+
+    @Override
+    public String name() {
+        return "chart";
+    }
+
+    @Override
+    public List<Figure> run(Bench bench) throws IOException, InterruptedException {
+        Path folder = bench.fresh("chart");
+        Random random = new Random(bench.seed());
+        Path picture = folder.resolve("picture.jpg");
+        ImageIO.write(drawn(random), "jpg", picture.toFile());
+        int[] colours = random.ints(COLOURS, 0, 1 << 24).toArray();
+        Path palette = folder.resolve("palette.png");
+        ImageIO.write(row(colours), "png", palette.toFile());
+        try (Workshop workshop = workshops.create(folder.resolve("workshop")).orThrow()) {
+            Charts charts = workshop.find(Charts.class).orElseThrow();
+            return measured(charts, new Remap(program(), picture, palette, folder), card(colours));
+        }
+    }
+
+    private List<Figure> measured(Charts charts, Remap remap, ColourCard card)
+            throws IOException, InterruptedException {
+        List<Double> nearest = new ArrayList<>();
+        List<Double> remapped = new ArrayList<>();
+        List<Double> diffused = new ArrayList<>();
+        List<Double> remapDiffused = new ArrayList<>();
+        List<Double> searched = new ArrayList<>();
+        for (Shading shading : Shading.values()) {
+            made(charts, remap.picture(), card, shading);
+        }
+        for (int turn = 0; turn < TURNS; turn++) {
+            nearest.add(made(charts, remap.picture(), card, Shading.NONE));
+            remapped.add(remap.seconds("None"));
+            diffused.add(made(charts, remap.picture(), card, Shading.DIFFUSED));
+            remapDiffused.add(remap.seconds("FloydSteinberg"));
+            searched.add(made(charts, remap.picture(), card, Shading.SEARCHED));
+        }
+        return List.of(
+                against("a chart without shading", nearest, "resize and remap", remapped, MOST_NEAREST),
+                against("a diffused chart", diffused, "resize and diffused remap", remapDiffused, MOST_DIFFUSED),
+                Figure.alone(
+                        name(), "a searched chart", Median.of(searched), Unit.SECONDS, Limit.atMost(MOST_SEARCHED_S)));
+    }
+
+    private Figure against(String what, List<Double> ours, String other, List<Double> theirs, double most) {
+        return Figure.ratio(
+                name(),
+                what,
+                Median.of(ours),
+                Unit.SECONDS,
+                new Figure.Against(other, Median.of(theirs)),
+                Limit.atMost(most));
+    }
+
+    /** Seconds that it took. */
+    private static double made(Charts charts, Path picture, ColourCard card, Shading shading) throws IOException {
+        long start = System.nanoTime();
+        charts.make(
+                        new ChartRequest(
+                                Files.readAllBytes(picture),
+                                0,
+                                Crop.WHOLE,
+                                new Grid(COLUMNS, ROWS, Grid.USUAL_PITCH_MM),
+                                Outline.WHOLE,
+                                card,
+                                COLOURS,
+                                Set.of(),
+                                Set.of(),
+                                shading,
+                                0,
+                                Optional.empty()),
+                        Watch.NONE)
+                .orThrow();
+        return (System.nanoTime() - start) / 1e9;
+    }
+
+    /** The other program on the same file. */
+    private record Remap(Path program, Path picture, Path palette, Path folder) {
+
+        double seconds(String dither) throws IOException, InterruptedException {
+            List<String> command = List.of(
+                    program.toString(),
+                    picture.toString(),
+                    "-filter",
+                    "box",
+                    "-resize",
+                    COLUMNS + "x" + ROWS + "!",
+                    "-dither",
+                    dither,
+                    "-remap",
+                    palette.toString(),
+                    folder.resolve("remapped.png").toString());
+            long start = System.nanoTime();
+            Process process = new ProcessBuilder(command).inheritIO().start();
+            if (process.waitFor() != 0) {
+                throw new BenchmarkFailed(String.join(" ", command) + " failed");
+            }
+            return (System.nanoTime() - start) / 1e9;
+        }
+    }
+
+    private static Path program() {
+        return PROGRAMS.stream()
+                .flatMap(name -> Stream.of(System.getenv("PATH").split(":")).map(folder -> Path.of(folder, name)))
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(() -> new BenchmarkFailed("imagemagick is not on the path"));
+    }
+
+    private static ColourCard card(int[] colours) {
+        Map<String, CardEntry> entries = new LinkedHashMap<>();
+        for (int i = 0; i < colours.length; i++) {
+            String hex = String.format("#%06x", colours[i]);
+            entries.put("c" + i, new CardEntry(Optional.empty(), Optional.of(hex), false));
+        }
+        return new ColourCard("random", "Random", entries, List.of());
+    }
+
+    private static BufferedImage row(int[] colours) {
+        BufferedImage row = new BufferedImage(colours.length, 1, BufferedImage.TYPE_INT_RGB);
+        row.setRGB(0, 0, colours.length, 1, colours, 0, colours.length);
+        return row;
+    }
+
+    /** Waves of all lengths with grain, as busy as a photograph. */
+    private static BufferedImage drawn(Random random) {
+        double[] turns = random.doubles(9, 1, 40).toArray();
+        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
+        for (int y = 0; y < HEIGHT; y++) {
+            for (int x = 0; x < WIDTH; x++) {
+                int pixel = 0;
+                for (int channel = 0; channel < 3; channel++) {
+                    double wave = Math.sin(turns[channel] * x / WIDTH + turns[channel + 3] * y / HEIGHT)
+                            + Math.sin(turns[channel + 6] * (x - y) / HEIGHT);
+                    int value = (int) (128 + 50 * wave + 8 * random.nextGaussian());
+                    pixel = pixel << 8 | Math.max(0, Math.min(255, value));
+                }
+                image.setRGB(x, y, pixel);
+            }
+        }
+        return image;
+    }
+}

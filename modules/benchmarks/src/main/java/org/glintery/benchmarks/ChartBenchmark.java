@@ -114,8 +114,7 @@ final class ChartBenchmark implements Benchmark {
                                 Set.of(),
                                 Set.of(),
                                 shading,
-                                0,
-                                Optional.empty()),
+                                0),
                         Watch.NONE)
                 .orThrow();
         return (System.nanoTime() - start) / 1e9;

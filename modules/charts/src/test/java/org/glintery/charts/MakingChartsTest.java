@@ -50,8 +50,7 @@ class MakingChartsTest {
     }
 
     private static ChartRequest request(Shading shading) {
-        return new ChartRequest(
-                PICTURE, 0, Crop.WHOLE, GRID, Outline.WHOLE, CARD, 4, Set.of(), Set.of(), shading, 0, Optional.empty());
+        return new ChartRequest(PICTURE, 0, Crop.WHOLE, GRID, Outline.WHOLE, CARD, 4, Set.of(), Set.of(), shading, 0);
     }
 
     private static ChartRequest with(ChartRequest r, int turns, Crop crop, Outline outline) {
@@ -66,8 +65,7 @@ class MakingChartsTest {
                 r.pinned(),
                 r.banned(),
                 r.shading(),
-                r.strays(),
-                r.stock());
+                r.strays());
     }
 
     private static ChartRequest with(
@@ -83,8 +81,7 @@ class MakingChartsTest {
                 pinned,
                 banned,
                 r.shading(),
-                r.strays(),
-                r.stock());
+                r.strays());
     }
 
     private static Result<MadeChart> make(ChartRequest request) {
@@ -178,8 +175,7 @@ class MakingChartsTest {
                         Set.of(),
                         Set.of(),
                         Shading.NONE,
-                        0,
-                        Optional.empty()),
+                        0),
                 "picture-of-no-kind");
     }
 

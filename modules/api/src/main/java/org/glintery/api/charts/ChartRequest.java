@@ -1,7 +1,5 @@
 package org.glintery.api.charts;
 
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.glintery.api.Preview;
 import org.glintery.api.stash.ColourCard;
@@ -16,7 +14,6 @@ import org.glintery.api.stash.ColourCard;
  * @param pinned codes that may be used in any case
  * @param banned codes that may not
  * @param strays 0, single drills are no matter, to 1, as few as may be
- * @param stock how many drills of each code there are at most; empty for no limit
  */
 @Preview(since = "1.0")
 public record ChartRequest(
@@ -30,13 +27,11 @@ public record ChartRequest(
         Set<String> pinned,
         Set<String> banned,
         Shading shading,
-        double strays,
-        Optional<Map<String, Long>> stock) {
+        double strays) {
 
     public ChartRequest {
         pinned = Set.copyOf(pinned);
         banned = Set.copyOf(banned);
-        stock = stock.map(Map::copyOf);
     }
 
     /** The whole picture in all colours of the card, searched. */
@@ -52,7 +47,6 @@ public record ChartRequest(
                 Set.of(),
                 Set.of(),
                 Shading.SEARCHED,
-                0,
-                Optional.empty());
+                0);
     }
 }

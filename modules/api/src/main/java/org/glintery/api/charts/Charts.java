@@ -9,7 +9,7 @@ public interface Charts {
 
     /**
      * A chart of a picture. Refused when the picture can't be read, no colour is left to use, more colours are pinned than
-     * asked for, the stock does not reach, or the watch cancels it.
+     * asked for, or the watch cancels it.
      */
     Result<MadeChart> make(ChartRequest request, Watch watch);
 }

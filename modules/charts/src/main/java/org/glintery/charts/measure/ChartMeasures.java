@@ -10,8 +10,6 @@ import org.glintery.charts.shading.Shader;
 import org.glintery.charts.shading.Strays;
 import org.glintery.charts.viewing.Viewing;
 import org.glintery.colour.Ciede2000;
-import org.glintery.colour.Lab;
-import org.glintery.colour.LinearRgb;
 
 /** Measures how far a chart is from what it should look like, cell by cell and as it is seen from a distance. */
 public final class ChartMeasures {
@@ -25,6 +23,7 @@ public final class ChartMeasures {
     public static ChartFigures of(LightGrid wanted, DrillColours colours, int[] drills) {
         LabGrid lab = LabGrid.of(wanted);
         double[] byCell = IntStream.range(0, drills.length)
+                .parallel()
                 .filter(cell -> drills[cell] != Shader.NONE)
                 .mapToDouble(cell -> colours.difference(drills[cell], lab, cell))
                 .toArray();
@@ -51,15 +50,13 @@ public final class ChartMeasures {
             }
             is[channel] = viewing.seen(light);
         }
+        LabGrid shouldBe = LabGrid.of(LightGrid.of(wanted.columns(), wanted.rows(), should, wanted::isBlank));
+        LabGrid looks = LabGrid.of(LightGrid.of(wanted.columns(), wanted.rows(), is, wanted::isBlank));
         return IntStream.range(0, drills.length)
                 .parallel()
                 .filter(cell -> drills[cell] != Shader.NONE)
-                .mapToDouble(cell -> Ciede2000.difference(lab(should, cell), lab(is, cell)))
+                .mapToDouble(cell -> Ciede2000.difference(shouldBe.colour(cell), looks.colour(cell)))
                 .toArray();
-    }
-
-    private static Lab lab(double[][] light, int cell) {
-        return Lab.ofD65(new LinearRgb(light[0][cell], light[1][cell], light[2][cell]).xyz());
     }
 
     private static double mean(double[] values) {

@@ -2,6 +2,7 @@ package org.glintery.charts.shading;
 
 import java.util.stream.IntStream;
 import org.glintery.charts.picture.LightGrid;
+import org.glintery.colour.Lab;
 
 /** The colours of a grid's cells in Lab, row after row. Not changed once it is made; any thread. */
 public final class LabGrid {
@@ -32,6 +33,10 @@ public final class LabGrid {
             }
         });
         return colours;
+    }
+
+    public Lab colour(int cell) {
+        return new Lab(l[cell], a[cell], b[cell]);
     }
 
     public double l(int cell) {

@@ -118,8 +118,7 @@ final class ChartOptions {
                 Set.copyOf(call.values("pin")),
                 Set.copyOf(call.values("ban")),
                 shading,
-                strays,
-                Optional.empty());
+                strays);
     }
 
     private Optional<Grid> grid() {

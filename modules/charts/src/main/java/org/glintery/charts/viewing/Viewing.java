@@ -40,26 +40,45 @@ public final class Viewing {
 
     private double[] gathered(double[] values, DoubleUnaryOperator weight, boolean back) {
         int columns = across.cells();
+        double[][] ofColumns = weights(across, weight, back);
+        double[][] ofRows = weights(down, weight, back);
         double[] rowwise = new double[values.length];
         double[] both = new double[values.length];
         IntStream.range(0, down.cells()).parallel().forEach(row -> {
             for (int x = 0; x < columns; x++) {
+                double[] seen = ofColumns[x];
+                int first = row * columns + across.first(x);
                 double sum = 0;
-                for (int of = across.first(x); of <= across.last(x); of++) {
-                    double seen = back ? across.weight(of, x) : across.weight(x, of);
-                    sum += weight.applyAsDouble(seen) * values[row * columns + of];
+                for (int i = 0; i < seen.length; i++) {
+                    sum += seen[i] * values[first + i];
                 }
                 rowwise[row * columns + x] = sum;
             }
         });
         IntStream.range(0, down.cells()).parallel().forEach(row -> {
-            for (int of = down.first(row); of <= down.last(row); of++) {
-                double seen = weight.applyAsDouble(back ? down.weight(of, row) : down.weight(row, of));
+            int first = down.first(row);
+            int to = row * columns;
+            for (int i = 0; i < ofRows[row].length; i++) {
+                double seen = ofRows[row][i];
+                int from = (first + i) * columns;
                 for (int x = 0; x < columns; x++) {
-                    both[row * columns + x] += seen * rowwise[of * columns + x];
+                    both[to + x] += seen * rowwise[from + x];
                 }
             }
         });
         return both;
+    }
+
+    /** By the cell that gathers, for the cells from its first to its last. */
+    private static double[][] weights(FoldedGaussian side, DoubleUnaryOperator weight, boolean back) {
+        double[][] weights = new double[side.cells()][];
+        for (int at = 0; at < weights.length; at++) {
+            int first = side.first(at);
+            weights[at] = new double[side.last(at) - first + 1];
+            for (int of = first; of <= side.last(at); of++) {
+                weights[at][of - first] = weight.applyAsDouble(back ? side.weight(of, at) : side.weight(at, of));
+            }
+        }
+        return weights;
     }
 }

@@ -1,6 +1,9 @@
 package org.glintery.benchmarks;
 
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import java.awt.image.WritableRaster;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,6 +41,8 @@ final class ChartBenchmark implements Benchmark {
     private static final int COLUMNS = 500;
     private static final int ROWS = 700;
     private static final int COLOURS = 267;
+    private static final double GRAIN = 4;
+    private static final Path PHOTOGRAPH = Path.of("modules/charts/src/test/resources/org/glintery/charts/coffee.png");
     private static final double MOST_NEAREST = 0.7;
     private static final double MOST_DIFFUSED = 0.8;
     private static final double MOST_SEARCHED_S = 8;
@@ -55,7 +60,7 @@ final class ChartBenchmark implements Benchmark {
         Path folder = bench.fresh("chart");
         Random random = new Random(bench.seed());
         Path picture = folder.resolve("picture.jpg");
-        ImageIO.write(drawn(random), "jpg", picture.toFile());
+        ImageIO.write(enlarged(random), "jpg", picture.toFile());
         int[] colours = random.ints(COLOURS, 0, 1 << 24).toArray();
         Path palette = folder.resolve("palette.png");
         ImageIO.write(row(colours), "png", palette.toFile());
@@ -168,21 +173,21 @@ final class ChartBenchmark implements Benchmark {
         return row;
     }
 
-    /** Waves of all lengths with grain, as busy as a photograph. */
-    private static BufferedImage drawn(Random random) {
-        double[] turns = random.doubles(9, 1, 40).toArray();
+    /** A photograph, enlarged, with grain. */
+    private static BufferedImage enlarged(Random random) throws IOException {
         BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
+        Graphics2D graphics = image.createGraphics();
+        graphics.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+        graphics.drawImage(ImageIO.read(PHOTOGRAPH.toFile()), 0, 0, WIDTH, HEIGHT, null);
+        graphics.dispose();
+        WritableRaster pixels = image.getRaster();
+        int[] row = new int[3 * WIDTH];
         for (int y = 0; y < HEIGHT; y++) {
-            for (int x = 0; x < WIDTH; x++) {
-                int pixel = 0;
-                for (int channel = 0; channel < 3; channel++) {
-                    double wave = Math.sin(turns[channel] * x / WIDTH + turns[channel + 3] * y / HEIGHT)
-                            + Math.sin(turns[channel + 6] * (x - y) / HEIGHT);
-                    int value = (int) (128 + 50 * wave + 8 * random.nextGaussian());
-                    pixel = pixel << 8 | Math.max(0, Math.min(255, value));
-                }
-                image.setRGB(x, y, pixel);
+            pixels.getPixels(0, y, WIDTH, 1, row);
+            for (int i = 0; i < row.length; i++) {
+                row[i] = Math.max(0, Math.min(255, row[i] + (int) (GRAIN * random.nextGaussian())));
             }
+            pixels.setPixels(0, y, WIDTH, 1, row);
         }
         return image;
     }

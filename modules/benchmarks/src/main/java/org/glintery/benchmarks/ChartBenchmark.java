@@ -30,7 +30,7 @@ import org.glintery.api.workshop.Workshops;
 import org.openide.util.Lookup;
 
 /**
- * A chart of 500 x 700 in 267 colours from a JPEG of 12 megapixels, with decoding, by turns with a general-purpose image
+ * A chart of 500 x 700 in the 267 ISCC-NBS colours from a JPEG of 12 megapixels, with decoding, by turns with a general-purpose image
  * program (Debian's imagemagick) that resizes and remaps the same file.
  */
 final class ChartBenchmark implements Benchmark {
@@ -40,9 +40,10 @@ final class ChartBenchmark implements Benchmark {
     private static final int HEIGHT = 4_000;
     private static final int COLUMNS = 500;
     private static final int ROWS = 700;
-    private static final int COLOURS = 267;
     private static final double GRAIN = 4;
     private static final Path PHOTOGRAPH = Path.of("modules/charts/src/test/resources/org/glintery/charts/coffee.png");
+    private static final Path ISCC_NBS =
+            Path.of("modules/colour/src/main/resources/org/glintery/colour/colours_nbs-iscc.csv");
     private static final double MOST_NEAREST = 0.7;
     private static final double MOST_DIFFUSED = 0.8;
     private static final double MOST_SEARCHED_S = 8;
@@ -61,7 +62,7 @@ final class ChartBenchmark implements Benchmark {
         Random random = new Random(bench.seed());
         Path picture = folder.resolve("picture.jpg");
         ImageIO.write(enlarged(random), "jpg", picture.toFile());
-        int[] colours = random.ints(COLOURS, 0, 1 << 24).toArray();
+        int[] colours = colours();
         Path palette = folder.resolve("palette.png");
         ImageIO.write(row(colours), "png", palette.toFile());
         try (Workshop workshop = workshops.create(folder.resolve("workshop")).orThrow()) {
@@ -115,7 +116,7 @@ final class ChartBenchmark implements Benchmark {
                                 new Grid(COLUMNS, ROWS, Grid.USUAL_PITCH_MM),
                                 Outline.WHOLE,
                                 card,
-                                COLOURS,
+                                Integer.MAX_VALUE,
                                 Set.of(),
                                 Set.of(),
                                 shading,
@@ -158,13 +159,21 @@ final class ChartBenchmark implements Benchmark {
                 .orElseThrow(() -> new BenchmarkFailed("imagemagick is not on the path"));
     }
 
+    private static int[] colours() throws IOException {
+        try (Stream<String> lines = Files.lines(ISCC_NBS)) {
+            return lines.skip(1)
+                    .mapToInt(line -> Integer.parseInt(line.substring(line.lastIndexOf('#') + 1), 16))
+                    .toArray();
+        }
+    }
+
     private static ColourCard card(int[] colours) {
         Map<String, CardEntry> entries = new LinkedHashMap<>();
         for (int i = 0; i < colours.length; i++) {
             String hex = String.format("#%06x", colours[i]);
             entries.put("c" + i, new CardEntry(Optional.empty(), Optional.of(hex), false));
         }
-        return new ColourCard("random", "Random", entries, List.of());
+        return new ColourCard("iscc-nbs", "ISCC-NBS", entries, List.of());
     }
 
     private static BufferedImage row(int[] colours) {

@@ -9,11 +9,13 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.JsonCodec;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshops;
+import org.openide.util.NbBundle.Messages;
 
 /** One call under way: opens the workshop when the verb first asks for it, closes it at the end. Verb thread only. */
 final class RunningCall implements VerbCall, AutoCloseable {
@@ -68,13 +70,20 @@ final class RunningCall implements VerbCall, AutoCloseable {
         if (open.isEmpty()) {
             Result<Workshop> result = opened();
             if (result instanceof Result.Refused<Workshop> no) {
-                throw new VerbEnds(new VerbResult.Refused(no.refusal()));
+                throw new VerbEnds(new VerbResult.Refused(said(no.refusal())));
             }
             Result.Ok<Workshop> ok = (Result.Ok<Workshop>) result;
             ok.warnings().forEach(this::say);
             open = Optional.of(ok.value());
         }
         return open.get();
+    }
+
+    @Messages({"# {0} - that there is none", "no-workshop-here={0} ''workshop new'' makes one in the same folder."})
+    private static Refusal said(Refusal refusal) {
+        return refusal.code().equals("no-workshop")
+                ? new Refusal(refusal.code(), Bundle.no_workshop_here(refusal.text()))
+                : refusal;
     }
 
     private Result<Workshop> opened() {

@@ -43,6 +43,10 @@ final class DrillMoves {
         new CardLearning(view).used(List.of(drill)).into(change);
         release(change, request);
         makeUp(change, request);
+        if (request.from().equals(Spot.FOUND)) {
+            long found = request.amount().count().orElse(0L);
+            FoundDrills.add(change, view, request.to(), drill, found);
+        }
         change.post(new Movement(
                 UUID.randomUUID(),
                 drill,

@@ -14,13 +14,14 @@ import org.glintery.api.ledger.LedgerAction.Movement;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.FoundDrills;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.stash.PieceReservations;
 
 /**
  * Books movements, all or none. What goes onto a piece's canvas is no longer set aside for it; saying a movement again, alone
- * or among others, releases nothing twice. One thread.
+ * or among others, releases nothing twice. What comes from {@code found} is flagged where it went. One thread.
  */
 final class MovementBooking {
 
@@ -36,6 +37,7 @@ final class MovementBooking {
         View view = workshop.view();
         ChangeSet.Builder movements = ChangeSet.named(sentence(lines));
         Map<ForPiece, Long> laid = new LinkedHashMap<>();
+        Map<At, Long> found = new LinkedHashMap<>();
         Set<UUID> said = new HashSet<>();
         for (PostedLine line : lines) {
             Result<Movement> movement = movement(view, line);
@@ -45,14 +47,17 @@ final class MovementBooking {
             }
             Movement booked = ((Result.Ok<Movement>) movement).value();
             movements.post(booked);
-            if (said.add(line.id()) && booked.to() instanceof Spot.OnCanvas canvas && !workshop.isBooked(line.id())) {
-                laid.merge(
-                        new ForPiece(canvas.piece(), line.drill()),
-                        line.amount().count().orElse(0L),
-                        Long::sum);
+            if (said.add(line.id()) && !workshop.isBooked(line.id())) {
+                long count = line.amount().count().orElse(0L);
+                if (booked.to() instanceof Spot.OnCanvas canvas) {
+                    laid.merge(new ForPiece(canvas.piece(), line.drill()), count, Long::sum);
+                }
+                if (booked.from().equals(Spot.FOUND) && !booked.to().isBoundary()) {
+                    found.merge(new At(booked.to(), line.drill()), count, Long::sum);
+                }
             }
         }
-        Result<Applied> applied = apply(view, lines, movements, laid);
+        Result<Applied> applied = apply(view, lines, movements, laid, found);
         if (applied instanceof Result.Refused<Applied> no) {
             places.forget();
             return new Outcome(Optional.of(no.refusal()), Optional.empty());
@@ -79,21 +84,29 @@ final class MovementBooking {
     }
 
     private Result<Applied> apply(
-            View view, List<PostedLine> lines, ChangeSet.Builder movements, Map<ForPiece, Long> laid) {
+            View view,
+            List<PostedLine> lines,
+            ChangeSet.Builder movements,
+            Map<ForPiece, Long> laid,
+            Map<At, Long> found) {
         ChangeSet.Builder making = ChangeSet.named(sentence(lines));
         places.makeIn(making, view);
         ChangeSet booked = making.build().join(movements.build());
+        ChangeSet.Builder flagging = ChangeSet.named(sentence(lines));
+        found.forEach((at, count) -> FoundDrills.add(flagging, view, at.spot(), at.drill(), count));
         ChangeSet.Builder releasing = ChangeSet.named(sentence(lines));
         laid.forEach((what, count) -> {
             PieceReservations reservations = new PieceReservations(view, what.piece());
             reservations.set(releasing, what.drill(), Math.max(0, reservations.of(what.drill()) - count));
         });
-        return workshop.apply(releasing.build().join(booked));
+        return workshop.apply(releasing.build().join(booked).join(flagging.build()));
     }
 
     private static String sentence(List<PostedLine> lines) {
         return lines.size() == 1 ? "Book " + lines.get(0).drill().code() : "Book " + lines.size() + " movements";
     }
+
+    private record At(Spot spot, Drill drill) {}
 
     private record ForPiece(UUID piece, Drill drill) {}
 

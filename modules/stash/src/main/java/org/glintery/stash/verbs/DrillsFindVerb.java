@@ -15,6 +15,8 @@ import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.View;
+import org.glintery.stash.FoundPlaces;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code drills find}: which drills there are, and where they lie. */
@@ -37,8 +39,12 @@ public final class DrillsFindVerb implements Verb {
             long available,
             List<Place> places) {}
 
-    /** A bag, pocket or canvas that holds it. */
-    public record Place(String spot, String words, Balance balance) {}
+    /**
+     * A bag, pocket or canvas that holds it.
+     *
+     * @param found how many of these were there though they were not booked, and were not looked at yet
+     */
+    public record Place(String spot, String words, Balance balance, long found) {}
 
     @Override
     public String name() {
@@ -56,8 +62,11 @@ public final class DrillsFindVerb implements Verb {
     }
 
     @Override
+    @Messages("DrillsFindVerb.found=only what was found though it was not booked")
     public List<Param> params() {
-        return List.of(Param.optionalPositional("text", "TEXT", "part of a card, code or name; all drills without it"));
+        return List.of(
+                Param.optionalPositional("text", "TEXT", "part of a card, code or name; all drills without it"),
+                Param.flag("found", Bundle.DrillsFindVerb_found()));
     }
 
     @Override
@@ -66,11 +75,13 @@ public final class DrillsFindVerb implements Verb {
     }
 
     @Override
+    @Messages({"# {0} - where and how many lie there", "# {1} - of these", "DrillsFindVerb.place={0} ({1} found)"})
     public VerbResult run(VerbCall call) {
         View view = call.workshop().view();
         String text = call.value("text").orElse("");
         List<FoundDrill> found = StashOfCall.of(call).find(view, text).stream()
                 .map(known -> found(view, known))
+                .filter(one -> !call.flag("found") || one.places().stream().anyMatch(place -> place.found() > 0))
                 .toList();
         if (found.isEmpty()) {
             return VerbResult.said(
@@ -79,10 +90,7 @@ public final class DrillsFindVerb implements Verb {
         TextTable table = new TextTable("Drill", "Name", "In the house", "Available", "Where");
         for (FoundDrill one : found) {
             String where = String.join(
-                    "; ",
-                    one.places().stream()
-                            .map(p -> p.words() + ": " + p.balance().words())
-                            .toList());
+                    "; ", one.places().stream().map(DrillsFindVerb::words).toList());
             table.row(
                     one.drill().card() + " " + one.drill().code(),
                     one.name().orElse(""),
@@ -91,6 +99,13 @@ public final class DrillsFindVerb implements Verb {
                     where);
         }
         return VerbResult.said(new Found(found), table.toString());
+    }
+
+    private static String words(Place place) {
+        String there = place.words() + ": " + place.balance().words();
+        return place.found() == 0
+                ? there
+                : Bundle.DrillsFindVerb_place(there, new Balance(place.found(), 0, 0).words());
     }
 
     private static FoundDrill found(View view, KnownDrill known) {
@@ -103,7 +118,8 @@ public final class DrillsFindVerb implements Verb {
                 .forEach(entry -> places.add(new Place(
                         SpotNames.written(view, entry.getKey()),
                         SpotNames.words(view, entry.getKey()),
-                        entry.getValue())));
+                        entry.getValue(),
+                        FoundPlaces.at(view, entry.getKey(), known.drill()))));
         return new FoundDrill(
                 DrillAnswer.of(known.drill()),
                 known.entry().name(),

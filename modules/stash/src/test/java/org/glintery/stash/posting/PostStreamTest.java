@@ -22,7 +22,9 @@ import org.glintery.api.ledger.Shape;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.ColourCard;
 import org.glintery.api.storage.Bag;
+import org.glintery.api.workshop.FoundDrills;
 import org.glintery.api.workshop.LedgerQuery;
+import org.glintery.stash.FoundPlaces;
 import org.glintery.stash.WorkshopInFolder;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -69,6 +71,43 @@ class PostStreamTest {
     private String refusedText() {
         assertThat(answers).hasSize(1);
         return answers.get(0).refused().orElseThrow().text();
+    }
+
+    private long flagged(String bag) {
+        return FoundPlaces.at(shop.view(), shop.bagNamed(bag), T1);
+    }
+
+    @Test
+    void flagsWhatComesFromFound_onceForEachMovement() throws IOException {
+        String batch =
+                "[" + movement(id(), "found", "bag:b1", "5") + "," + movement(id(), "found", "bag:b1", "2") + "]";
+        post(movement(ID, "found", "bag:b1", "12"), movement(ID, "found", "bag:b1", "12"), batch);
+
+        assertThat(shop.count(shop.bagNamed("b1"), T1)).isEqualTo(19);
+        assertThat(flagged("b1")).isEqualTo(19);
+    }
+
+    @Test
+    void flagsNothing_whenDrillsComeFromASupplierOrAreRefused() throws IOException {
+        post(movement(ID, "supplier", "bag:b1", "12"), movement(id(), "found", "lost", "3"));
+
+        assertThat(shop.view().all(FoundDrills.TYPE)).isEmpty();
+    }
+
+    @Test
+    void takesTheFlagAwayOnceItWasLookedAt_andBringsItBackByUndo() throws IOException {
+        post(movement(ID, "found", "bag:b1", "12"));
+        UUID flag = FoundPlaces.all(shop.view()).get(0).id();
+
+        shop.apply(FoundPlaces.lookedAt(shop.view(), flag));
+        assertThat(flagged("b1")).isZero();
+        assertThat(shop.count(shop.bagNamed("b1"), T1)).isEqualTo(12);
+        assertThat(WorkshopInFolder.refusal(FoundPlaces.lookedAt(shop.view(), flag))
+                        .text())
+                .isEqualTo("That was looked at already. Nothing was changed.");
+
+        shop.workshop().undo().orThrow();
+        assertThat(flagged("b1")).isEqualTo(12);
     }
 
     @Test

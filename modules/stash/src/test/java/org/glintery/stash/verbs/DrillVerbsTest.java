@@ -60,6 +60,17 @@ class DrillVerbsTest {
     }
 
     @Test
+    void findTellsWhatWasFound_andAloneWhenAsked() {
+        move("T1", "found", "bag:b1", "12");
+        move("T2", "supplier", "bag:b1", "5");
+
+        assertThat(text(new DrillsFindVerb().run(call()))).contains("T2", "bag b1: 12 (12 found)");
+        assertThat(text(new DrillsFindVerb().run(call().flagged("found"))))
+                .contains("bag b1: 12 (12 found)")
+                .doesNotContain("T2");
+    }
+
+    @Test
     void moveIsRefused_whenTooFewAreThere() {
         move("T1", "supplier", "bag:b1", "12");
 

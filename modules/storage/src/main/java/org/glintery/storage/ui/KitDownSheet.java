@@ -2,15 +2,18 @@ package org.glintery.storage.ui;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.UUID;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.Result;
+import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Storage;
-import org.glintery.api.storage.Storage.KitDownPlan;
+import org.glintery.api.storage.Storage.LeftoversPlan;
 import org.glintery.api.time.About;
+import org.glintery.api.workshop.View;
 import org.glintery.storage.ui.KittingChoices.Choice;
 import org.glintery.workbench.parts.Asking;
 import org.glintery.workbench.parts.FormSheet;
@@ -35,16 +38,16 @@ final class KitDownSheet {
     private final JSpinner repair = new JSpinner(new SpinnerNumberModel(USUAL_REPAIR_DRILLS, 0, MOST_REPAIR_DRILLS, 1));
     private final PlanTable rows = PlanTable.forKitDown();
     private final WrappedText words = Texts.wrappedHint("");
-    private Optional<Result.Ok<KitDownPlan>> plan = Optional.empty();
+    private Optional<Result.Ok<LeftoversPlan>> plan = Optional.empty();
 
     KitDownSheet(Desk desk, Storage storage) {
         this.desk = desk;
         this.storage = storage;
     }
 
-    @Messages("KitDownSheet.noPiece=No piece is in a holder, so there is nothing to kit down.")
+    @Messages("KitDownSheet.noPiece=No piece is in a holder and no leftovers lie in the bag of a kit.")
     void ask() {
-        desk.compute(KittingChoices::piecesToKitDown, choices -> {
+        desk.compute(view -> KittingChoices.piecesToKitDown(view, storage), choices -> {
             if (choices.isEmpty()) {
                 desk.say(Bundle.KitDownSheet_noPiece());
             } else {
@@ -72,7 +75,7 @@ final class KitDownSheet {
         repair.addChangeListener(e -> replan());
         replan();
         if (Asking.ask(Bundle.KitDownSheet_title(), sheet, Bundle.KitDownSheet_do(), () -> plan.isPresent())) {
-            Result.Ok<KitDownPlan> agreed = plan.orElseThrow();
+            Result.Ok<LeftoversPlan> agreed = plan.orElseThrow();
             desk.change(view -> Result.ok(agreed.value().change(), agreed.warnings()));
         }
     }
@@ -82,16 +85,24 @@ final class KitDownSheet {
         Choice what = (Choice) piece.getSelectedItem();
         int drills = (Integer) repair.getValue();
         Optional<About> today = Optional.of(About.on(LocalDate.now(desk.clock())));
-        desk.compute(view -> storage.planKitDown(view, what.id(), drills, today), result -> {
+        desk.compute(view -> planned(view, what.id(), drills, today), result -> {
             if (what.equals(piece.getSelectedItem()) && repair.getValue().equals(drills)) {
                 show(result);
             }
         });
     }
 
+    /** A piece that sits in no holder has the bags of its kit sorted. */
+    private Result<LeftoversPlan> planned(View view, UUID id, int drills, Optional<About> today) {
+        return KitUp.of(view, id).isEmpty()
+                ? storage.planLeftovers(view, id, drills, today)
+                : storage.planKitDown(view, id, drills, today)
+                        .then(down -> Result.ok(new LeftoversPlan(down.change(), down.steps())));
+    }
+
     @Messages({"# {0} - moves", "KitDownSheet.plan={0,choice,0#Nothing is left to move.|1#One move.|1<{0} moves.}"})
-    private void show(Result<KitDownPlan> result) {
-        if (result instanceof Result.Ok<KitDownPlan> ok) {
+    private void show(Result<LeftoversPlan> result) {
+        if (result instanceof Result.Ok<LeftoversPlan> ok) {
             plan = Optional.of(ok);
             String text = Bundle.KitDownSheet_plan(ok.value().steps().size());
             words.setText(ok.warnings().isEmpty() ? text : text + " " + String.join(" ", ok.warnings()));
@@ -99,7 +110,7 @@ final class KitDownSheet {
                     desk.view(),
                     ok.value().steps(),
                     new PlannedNames(desk.view(), ok.value().change()));
-        } else if (result instanceof Result.Refused<KitDownPlan> no) {
+        } else if (result instanceof Result.Refused<LeftoversPlan> no) {
             words.setText(no.refusal().text());
             rows.clear();
         }

@@ -3,9 +3,11 @@ package org.glintery.storage.ui;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.glintery.api.Result;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
@@ -56,13 +58,22 @@ final class KittingChoices {
                 .toList();
     }
 
-    /** Pieces that sit in a holder; those that are made first. */
-    static List<Choice> piecesToKitDown(View view) {
-        return view.all(KitUp.TYPE).stream()
+    /** Pieces that sit in a holder, those that are made first; then those whose leftovers lie in the bags of their kit. */
+    static List<Choice> piecesToKitDown(View view, Storage storage) {
+        List<Choice> choices = new ArrayList<>();
+        view.all(KitUp.TYPE).stream()
                 .sorted(Comparator.comparing(
                         (Stored<KitUp> kitUp) -> !kitUp.value().toClear()))
                 .flatMap(kitUp -> view.find(Piece.TYPE, kitUp.id()).stream())
-                .map(piece -> new Choice(piece.id(), piece.value().title()))
-                .toList();
+                .forEach(piece -> choices.add(choice(piece)));
+        view.all(Piece.TYPE).stream()
+                .filter(piece -> storage.planLeftovers(view, piece.id(), 0, Optional.empty()) instanceof Result.Ok<?>)
+                .sorted(Comparator.comparing(piece -> piece.value().title(), String.CASE_INSENSITIVE_ORDER))
+                .forEach(piece -> choices.add(choice(piece)));
+        return List.copyOf(choices);
+    }
+
+    private static Choice choice(Stored<Piece> piece) {
+        return new Choice(piece.id(), piece.value().title());
     }
 }

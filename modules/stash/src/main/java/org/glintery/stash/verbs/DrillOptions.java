@@ -12,6 +12,7 @@ import org.glintery.api.stash.ColourCard;
 import org.glintery.api.stash.Stash.KnownDrill;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbCall;
+import org.openide.util.NbBundle.Messages;
 
 /** The options by which a verb is told which drill is meant, and how they are understood. */
 final class DrillOptions {
@@ -29,7 +30,11 @@ final class DrillOptions {
      * The one drill that fits what was said: among those in the given spot, else among all that are known. One that
      * is not known yet is made from what was said. Several that fit are refused as {@code usage} by name.
      */
+    @Messages("DrillOptions.blank=A drill needs a card and a code: neither can be blank.")
     static Result<Drill> drill(VerbCall call, String code, Optional<Spot> in) {
+        if (code.isBlank() || call.value("card").filter(String::isBlank).isPresent()) {
+            return Result.refused(WordOption.USAGE, Bundle.DrillOptions_blank());
+        }
         return WordOption.word(call, "shape", Shape.class)
                 .then(shape -> WordOption.word(call, "body", Body.class)
                         .then(body -> WordOption.word(call, "coating", Coating.class)

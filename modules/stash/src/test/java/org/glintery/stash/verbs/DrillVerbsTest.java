@@ -79,6 +79,19 @@ class DrillVerbsTest {
     }
 
     @Test
+    void moveIsWrongUsage_whenTheCardOrTheCodeIsBlank() {
+        VerbResult noCard = new DrillsMoveVerb()
+                .run(call().with("code", "T1")
+                        .with("card", "")
+                        .with("from", "supplier")
+                        .with("to", "bag:b1")
+                        .with("count", "1"));
+
+        assertThat(noCard).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(move(" ", "supplier", "bag:b1", "1")).isInstanceOf(VerbResult.WrongUsage.class);
+    }
+
+    @Test
     void callsABagByItsName_alsoWhenItWasNeverUsed() {
         VerbResult refused = move("T1", "bag:b9", "bag:b1", "5");
         assertThat(((VerbResult.Refused) refused).refusal().text())

@@ -96,7 +96,13 @@ public final class PartPane extends JPanel {
 
     private <M> PartRun<M> run(ScreenPart<M> part) {
         return new PartRun<>(
-                part, desk::view, BACKGROUND, SwingUtilities::invokeLater, ForeignCall.DEADLINE_MS, this::setAside);
+                part,
+                desk::view,
+                BACKGROUND,
+                SwingUtilities::invokeLater,
+                ForeignCall.DEADLINE_MS,
+                this::setAside,
+                this::putBack);
     }
 
     @Override
@@ -187,14 +193,21 @@ public final class PartPane extends JPanel {
     }
 
     private void takeBack() {
-        removeAll();
         if (shown.isEmpty()) {
+            removeAll();
             begin();
             refresh();
+            revalidate();
+            repaint();
         } else {
-            add(shown.get().part().component());
+            putBack();
             shown.get().run().takeBack();
         }
+    }
+
+    private void putBack() {
+        removeAll();
+        add(shown.orElseThrow().part().component());
         revalidate();
         repaint();
     }

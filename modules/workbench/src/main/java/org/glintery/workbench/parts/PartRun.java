@@ -24,9 +24,12 @@ final class PartRun<M> {
     private final Executor eventThread;
     private final long deadlineMs;
     private final Consumer<Throwable> setAside;
+    private final Runnable back;
     private boolean running;
     private boolean again;
     private boolean aside;
+    /** Whether it is aside for its slowness alone. */
+    private boolean slow;
 
     PartRun(
             ScreenPart<M> part,
@@ -34,13 +37,15 @@ final class PartRun<M> {
             Executor background,
             Executor eventThread,
             long deadlineMs,
-            Consumer<Throwable> setAside) {
+            Consumer<Throwable> setAside,
+            Runnable back) {
         this.part = part;
         this.newest = newest;
         this.background = background;
         this.eventThread = eventThread;
         this.deadlineMs = deadlineMs;
         this.setAside = setAside;
+        this.back = back;
     }
 
     void refresh() {
@@ -62,7 +67,10 @@ final class PartRun<M> {
     private void prepare(CompletableFuture<M> prepared) {
         prepared.orTimeout(deadlineMs, TimeUnit.MILLISECONDS);
         try {
-            prepared.complete(part.prepare(newest.get()));
+            M model = part.prepare(newest.get());
+            if (!prepared.complete(model)) {
+                eventThread.execute(() -> late(model));
+            }
         } catch (RuntimeException | Error e) { // foreign code: told to whoever waits
             prepared.completeExceptionally(e);
         }
@@ -71,11 +79,13 @@ final class PartRun<M> {
     /** Sets the part aside for something that its host saw. */
     void stop() {
         aside = true;
+        slow = false;
     }
 
     /** Gives a part that was set aside another try. */
     void takeBack() {
         aside = false;
+        slow = false;
         refresh();
     }
 
@@ -102,8 +112,18 @@ final class PartRun<M> {
         }
     }
 
+    /** A part that was only slow, such as on a busy computer, comes back by itself. */
+    private void late(M model) {
+        if (slow) {
+            aside = false;
+            back.run();
+            arrived(model, null);
+        }
+    }
+
     private void fail(Throwable trouble) {
         aside = true;
+        slow = trouble instanceof TimeoutException;
         setAside.accept(trouble);
     }
 

@@ -16,6 +16,7 @@ import javax.swing.JLabel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.glintery.api.workshop.View;
+import org.glintery.workbench.TestView;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.ScreenPart;
 import org.junit.jupiter.api.Test;
@@ -25,10 +26,13 @@ class PartPaneTest {
     private static final int SIZE = 400;
     private boolean faulty = true;
 
-    /** Nothing is asked of it before a part is shown. */
+    /** Nothing but the view is asked of it. */
     private static Desk desk() {
         return (Desk) Proxy.newProxyInstance(
                 Desk.class.getClassLoader(), new Class<?>[] {Desk.class}, (proxy, method, arguments) -> {
+                    if (method.getName().equals("view")) {
+                        return new TestView(1);
+                    }
                     throw new UnsupportedOperationException(method.getName());
                 });
     }

@@ -13,7 +13,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.glintery.api.GlinteryException;
@@ -92,9 +91,9 @@ final class H2Workshop implements Workshop {
         ledger.need(this::readLedger);
     }
 
-    private LateLedger.Read readLedger(BooleanSupplier stop) throws SQLException {
+    private LateLedger.Read readLedger() throws SQLException {
         LedgerReading read =
-                LedgerReading.of(tables, names, codec, opened.state().documents(), stop);
+                LedgerReading.of(tables, names, codec, opened.state().documents());
         return new LateLedger.Read(
                 read.booked(),
                 new ChangeWriter(
@@ -346,7 +345,6 @@ final class H2Workshop implements Workshop {
         if (writer.isClosed()) {
             return;
         }
-        ledger.stop();
         try {
             writer.call(() -> {
                 if (database.close()) {

@@ -50,7 +50,7 @@ final class JsonTrees {
                 yield new Json.Arr(items);
             }
             case VALUE_STRING -> new Json.Text(parser.getText());
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser.getDecimalValue());
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(decimal(parser));
             case VALUE_TRUE -> new Json.Flag(true);
             case VALUE_FALSE -> new Json.Flag(false);
             case VALUE_NULL -> Json.NULL;
@@ -79,6 +79,15 @@ final class JsonTrees {
             return new Json.Flag(node.booleanValue());
         }
         return node.isTextual() ? new Json.Text(node.textValue()) : Json.NULL;
+    }
+
+    /** @throws MalformedException for an exponent that no number holds, at which the parser fails in a way of its own */
+    private static BigDecimal decimal(JsonParser parser) throws IOException {
+        try {
+            return parser.getDecimalValue();
+        } catch (NumberFormatException e) {
+            throw new MalformedException("a number is too large or too small");
+        }
     }
 
     private static Json number(BigDecimal value) {

@@ -4,7 +4,6 @@ import java.sql.SQLException;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.glintery.api.GlinteryException;
@@ -19,7 +18,6 @@ final class LateLedger {
     private final WriterThread writer;
     private final CompletableFuture<Booked> booked = new CompletableFuture<>();
     private boolean needed;
-    private volatile boolean stopped;
     private volatile Optional<ChangeWriter> changes = Optional.empty();
 
     LateLedger(WriterThread writer) {
@@ -31,36 +29,40 @@ final class LateLedger {
 
     /** Reads the ledger on the writer thread. */
     interface Reader {
-        /** @param stop whether nobody waits for it any more */
-        Read read(BooleanSupplier stop) throws SQLException;
+        Read read() throws SQLException;
     }
 
     /** Has it read before whatever is handed to the writer from now on. */
     synchronized void need(Reader reader) {
         if (!needed) {
             needed = true;
-            writer.begin(() -> read(reader));
+            try {
+                writer.begin(() -> read(reader));
+            } catch (WriterThread.ClosedException e) {
+                booked.completeExceptionally(e);
+            }
         }
     }
 
     private void read(Reader reader) {
         try {
-            Read read = reader.read(() -> stopped);
+            Read read = reader.read();
             changes = Optional.of(read.changes());
             booked.complete(read.booked());
         } catch (SQLException | RuntimeException | Error e) { // damage can show itself in any way
-            if (!stopped) {
-                LOG.log(Level.WARNING, "the ledger could not be read", e);
-            }
+            LOG.log(Level.WARNING, "the ledger could not be read", e);
             booked.completeExceptionally(e);
         }
     }
 
-    /** Waits for what was asked for. @throws GlinteryException when it can't be read */
+    /** Waits for what was asked for. @throws GlinteryException when it can't be read, or was not before closing */
     Booked booked() {
         try {
             return booked.join();
         } catch (CompletionException e) {
+            if (e.getCause() instanceof WriterThread.ClosedException closed) {
+                throw closed;
+            }
             throw new GlinteryException("the ledger could not be read", e.getCause());
         }
     }
@@ -68,10 +70,5 @@ final class LateLedger {
     /** What makes changes; empty before the ledger is read, and for good when it can't be. */
     Optional<ChangeWriter> changes() {
         return changes;
-    }
-
-    /** Reading is given up where it is. */
-    void stop() {
-        stopped = true;
     }
 }

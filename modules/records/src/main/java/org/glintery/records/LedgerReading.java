@@ -3,34 +3,22 @@ package org.glintery.records;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.UUID;
-import java.util.function.BooleanSupplier;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.MalformedException;
 import org.glintery.api.workshop.Reservation;
 
 /**
- * What the writer remembers of the ledger, read whole when a workshop is opened.
+ * What the writer remembers of the ledger, read whole when it is first needed.
  *
  * @param changeIds every change's id with its number
  */
 record LedgerReading(Booked booked, LedgerMemory memory, MovementIds changeIds) {
 
-    /**
-     * Writer thread.
-     *
-     * @param stop whether the workshop is being closed, so that nobody waits for this any more
-     * @throws WriterThread.ClosedException when it was stopped
-     */
-    static LedgerReading of(Tables tables, Names names, JacksonCodec codec, Documents documents, BooleanSupplier stop)
-            throws SQLException {
+    /** Writer thread. */
+    static LedgerReading of(Tables tables, Names names, JacksonCodec codec, Documents documents) throws SQLException {
         var memory = new LedgerMemory(Math.toIntExact(tables.movements().count()));
         var scan = new BalanceScan(memory);
-        tables.movements().scan(row -> {
-            if (stop.getAsBoolean()) {
-                throw new WriterThread.ClosedException();
-            }
-            scan.row(row);
-        });
+        tables.movements().scan(scan);
         BalanceMap balances = scan.balances(names.spots());
         var changeIds = new MovementIds(64);
         tables.changes().loadIds(changeIds);

@@ -48,7 +48,7 @@ class InverseMakingTest {
             Tables tables = Tables.over(database.connection(), names, codec);
             tables.names().load(database.connection());
             var documents = tables.documents().load();
-            var read = LedgerReading.of(tables, names, codec, documents, () -> false);
+            var read = LedgerReading.of(tables, names, codec, documents);
             Opening opened = Opening.of(tables, read::booked);
             var inverses = new InverseMaking(
                     tables,

@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.UUID;
+import java.util.concurrent.CompletionStage;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
@@ -18,10 +19,12 @@ import org.glintery.api.stash.Kit;
 import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.LedgerQuery;
+import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.testkit.LedgerWork;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Documents can be seen as soon as a workshop is open; what needs the ledger waits for it, or says that it is damaged. */
@@ -100,6 +103,28 @@ class LedgerReadingTest {
             assertThat(workshop.check().problems())
                     .containsExactly("The ledger can't be read. Restore a backup into a new folder.");
         }
+    }
+
+    @Test
+    @Timeout(30)
+    void saysThatTheWorkshopIsClosed_whenTheLedgerWasNotNeededBefore() {
+        View view;
+        try (Workshop workshop = workshops.open(folder).orThrow()) {
+            view = workshop.view();
+        }
+        for (int again = 0; again < 2; again++) {
+            assertThatThrownBy(view::spots).hasMessage("the workshop was closed");
+        }
+        assertThat(view.find(Kit.TYPE, KIT)).isPresent();
+    }
+
+    @Test
+    void makesAChangeThatWaits_whenItIsClosedMeanwhile() {
+        CompletionStage<Result<Applied>> waiting;
+        try (Workshop workshop = workshops.open(folder).orThrow()) {
+            waiting = workshop.submit(bought(2));
+        }
+        assertThat(waiting.toCompletableFuture().join()).isInstanceOf(Result.Ok.class);
     }
 
     @Test

@@ -330,6 +330,16 @@ class PostStreamTest {
     }
 
     @Test
+    void refusesANumberWithAnExponentBeyondAll_andGoesOn() throws IOException {
+        String huge = movement(id(), "supplier", "bag:b1", "1e3000000000");
+        assertThat(post(huge, movement(ID, "supplier", "bag:b1", "12"))).isTrue();
+
+        assertThat(answers).hasSize(2);
+        assertThat(answers.get(0).refused()).isPresent();
+        assertThat(answers.get(1)).isEqualTo(PostAnswer.booked(UUID.fromString(ID)));
+    }
+
+    @Test
     void releasesOnce_whatABatchSaysTwice() throws IOException {
         UUID piece = shop.shelve("Rope-walk", WorkshopInFolder.line("A", T1, 180, 200));
         String laid = movement(ID, "bag:Rope-walk", "canvas:" + piece, "50");

@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.glintery.api.JsonCodec;
+import org.glintery.api.workshop.Workshops;
 import org.glintery.benchmarks.large.MadeWorkshops;
 import org.glintery.benchmarks.packaged.Application;
 
@@ -15,7 +16,13 @@ import org.glintery.benchmarks.packaged.Application;
  * @param folder for all that is made here
  */
 record Bench(
-        Application application, MadeWorkshops made, JsonCodec codec, Choice choice, PrintStream aside, Path folder) {
+        Application application,
+        Workshops workshops,
+        MadeWorkshops made,
+        JsonCodec codec,
+        Choice choice,
+        PrintStream aside,
+        Path folder) {
 
     long seed() {
         return choice.seed();

@@ -34,10 +34,11 @@ public final class Benchmarks {
         }
         Lookup lookup = Lookup.getDefault();
         JsonCodec codec = lookup.lookup(JsonCodec.class);
+        Workshops workshops = lookup.lookup(Workshops.class);
         Path folder = target.resolve("benchmarks");
-        var made = new MadeWorkshops(folder, lookup.lookup(Workshops.class), System.err);
+        var made = new MadeWorkshops(folder, workshops, System.err);
         var application = new Application(target.resolve("glintery"), folder.resolve("home"));
-        var bench = new Bench(application, made, codec, choice, System.err, folder.resolve("scratch"));
+        var bench = new Bench(application, workshops, made, codec, choice, System.err, folder.resolve("scratch"));
         var report = new Report(System.out);
         for (Benchmark benchmark : Catalogue.ALL) {
             if (choice.wants(benchmark.name())) {

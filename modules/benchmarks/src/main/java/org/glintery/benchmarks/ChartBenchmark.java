@@ -26,8 +26,6 @@ import org.glintery.api.charts.Watch;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.ColourCard;
 import org.glintery.api.workshop.Workshop;
-import org.glintery.api.workshop.Workshops;
-import org.openide.util.Lookup;
 
 /**
  * A chart of 500 x 700 in the 267 ISCC-NBS colours from a JPEG of 12 megapixels, with decoding, by turns with a general-purpose image
@@ -49,8 +47,6 @@ final class ChartBenchmark implements Benchmark {
     private static final double MOST_SEARCHED_S = 8;
     private static final List<String> PROGRAMS = List.of("convert-im6.q16", "convert");
 
-    private final Workshops workshops = Lookup.getDefault().lookup(Workshops.class);
-
     @Override
     public String name() {
         return "chart";
@@ -65,7 +61,8 @@ final class ChartBenchmark implements Benchmark {
         int[] colours = colours();
         Path palette = folder.resolve("palette.png");
         ImageIO.write(row(colours), "png", palette.toFile());
-        try (Workshop workshop = workshops.create(folder.resolve("workshop")).orThrow()) {
+        try (Workshop workshop =
+                bench.workshops().create(folder.resolve("workshop")).orThrow()) {
             Charts charts = workshop.find(Charts.class).orElseThrow();
             return measured(charts, new Remap(program(), picture, palette, folder), card(colours));
         }

@@ -12,6 +12,7 @@ import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /** Storage, computed from views. Holds nothing; any thread. */
 public final class ComputedStorage implements Storage {
@@ -58,8 +59,9 @@ public final class ComputedStorage implements Storage {
 
     /** Its holder waits to be cleared from now on. */
     @Override
+    @Messages("ComputedStorage.toClear=Mark the holder to be cleared")
     public Result<ChangeSet> completing(View view, Completion completion) {
-        ChangeSet.Builder change = ChangeSet.named("Mark the holder to be cleared");
+        ChangeSet.Builder change = ChangeSet.named(Bundle.ComputedStorage_toClear());
         view.find(KitUp.TYPE, completion.piece()).ifPresent(stored -> {
             KitUp old = stored.value();
             change.replace(KitUp.TYPE, stored, new KitUp(old.holder(), old.seats(), old.on(), true));

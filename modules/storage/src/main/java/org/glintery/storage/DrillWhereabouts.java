@@ -18,6 +18,7 @@ import org.glintery.api.storage.Storage.Whereabouts;
 import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /** Finds the bags and pockets that hold a drill, by its code, its name or the symbol it stands for. Any thread. */
 final class DrillWhereabouts {
@@ -49,10 +50,23 @@ final class DrillWhereabouts {
         return found;
     }
 
+    @Messages({
+        "# {0} - place",
+        "# {1} - amount",
+        "DrillWhereabouts.there={0}: {1}",
+        "# {0} - place",
+        "# {1} - symbols",
+        "# {2} - amount",
+        "# {3} - how many symbols",
+        "DrillWhereabouts.seated={0}, {3,choice,1#symbol|1<symbols} {1}: {2}"
+    })
     private Whereabouts whereabouts(Drill drill, Spot spot, Balance balance, Map<Place, Set<String>> symbols) {
         Set<String> here = symbols.getOrDefault(new Place(spot, drill), Set.of());
-        String symbol = here.isEmpty() ? "" : ", symbol " + String.join(", ", here);
-        return new Whereabouts(drill, spot, balance, SpotNames.words(view, spot) + symbol + ": " + balance.words());
+        String place = SpotNames.words(view, spot);
+        String words = here.isEmpty()
+                ? Bundle.DrillWhereabouts_there(place, balance.words())
+                : Bundle.DrillWhereabouts_seated(place, String.join(", ", here), balance.words(), here.size());
+        return new Whereabouts(drill, spot, balance, words);
     }
 
     private static boolean holdsSymbol(Map<Place, Set<String>> symbols, Place place, String wanted) {

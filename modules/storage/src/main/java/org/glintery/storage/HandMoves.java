@@ -13,6 +13,7 @@ import org.glintery.api.ledger.Spot;
 import org.glintery.api.storage.Storage.Step;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
+import org.openide.util.NbBundle.Messages;
 
 /** What hands do in one go, booked as they do it: steps for people, movements for the ledger. One thread. */
 final class HandMoves {
@@ -48,9 +49,16 @@ final class HandMoves {
     }
 
     /** Nothing is left in a place: what was unsure about it ends. */
+    @Messages({"# {0} - what for, such as kit up of a piece", "HandMoves.emptied={0}, emptied"})
     void pinEmpty(Drill drill, Spot spot) {
         change.post(new Stocktake(
-                UUID.randomUUID(), drill, spot, Amount.counted(0), reason + ", emptied", on, Optional.empty()));
+                UUID.randomUUID(),
+                drill,
+                spot,
+                Amount.counted(0),
+                Bundle.HandMoves_emptied(reason),
+                on,
+                Optional.empty()));
     }
 
     /** So many of them, counted out. */

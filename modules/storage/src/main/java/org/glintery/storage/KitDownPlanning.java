@@ -22,6 +22,7 @@ import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Precondition;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * Plans to clear a piece's holder: its seats only, for what else lies there is not the piece's. What is left of a made piece goes into a repair packet and bags of leftovers; the
@@ -57,17 +58,22 @@ final class KitDownPlanning {
                 .then(value -> clear(value, Optional.empty(), repairDrills, on));
     }
 
+    @Messages({"# {0} - title", "KitDownPlanning.inNoHolder={0} is in no holder. Nothing was moved."})
     private static Result<Piece> inNoHolder(Piece value) {
-        return Result.refused("not-kitted-up", value.title() + " is in no holder. Nothing was moved.");
+        return Result.refused("not-kitted-up", Bundle.KitDownPlanning_inNoHolder(value.title()));
     }
 
+    @Messages({
+        "KitDownPlanning.gone=That piece is no longer in the workshop. Nothing was changed.",
+        "KitDownPlanning.lessThanNothing=A repair packet can't hold less than nothing. Nothing was moved."
+    })
     private Result<Piece> piece(long repairDrills) {
         Optional<Stored<Piece>> stored = view.find(Piece.TYPE, piece);
         if (stored.isEmpty()) {
-            return Result.refused("gone", "That piece is no longer in the workshop. Nothing was changed.");
+            return Result.refused("gone", Bundle.KitDownPlanning_gone());
         }
         if (repairDrills < 0) {
-            return Result.refused("out-of-range", "A repair packet can't hold less than nothing. Nothing was moved.");
+            return Result.refused("out-of-range", Bundle.KitDownPlanning_lessThanNothing());
         }
         return Result.ok(stored.get().value());
     }
@@ -76,12 +82,18 @@ final class KitDownPlanning {
         return value.standing() != Standing.MADE && value.standing() != Standing.LET_GO;
     }
 
+    @Messages({
+        "# {0} - title",
+        "KitDownPlanning.change=Kit down {0}",
+        "# {0} - title",
+        "KitDownPlanning.reason=kit down of {0}"
+    })
     private Result<LeftoversPlan> clear(
             Piece value, Optional<Stored<KitUp>> kitUp, long repairDrills, Optional<About> on) {
         boolean goesOn = goesOn(value);
         List<Spot> kitBags = new DrillPlaces(view, piece).kitBags();
-        ChangeSet.Builder change = ChangeSet.named("Kit down " + value.title());
-        HandMoves moves = new HandMoves(change, "kit down of " + value.title(), on);
+        ChangeSet.Builder change = ChangeSet.named(Bundle.KitDownPlanning_change(value.title()));
+        HandMoves moves = new HandMoves(change, Bundle.KitDownPlanning_reason(value.title()), on);
         Sorting sorting = goesOn
                 ? new BackIntoKitBag(change, moves, new KitBag(view, piece, value, kitBags))
                 : new LeftoverBags(view, piece, change, moves, new RepairPacket(view, piece, value, repairDrills));
@@ -121,13 +133,18 @@ final class KitDownPlanning {
                 .orElse(List.of());
     }
 
+    @Messages({
+        "# {0} - title",
+        "KitDownPlanning.notMade={0} is not made yet, so its drills go back into the bag of its kit.",
+        "KitDownPlanning.others=Other drills stay in the holder."
+    })
     private List<String> warnings(Piece value, boolean goesOn, Optional<KitUp> kitUp) {
         List<String> warnings = new ArrayList<>();
         if (goesOn) {
-            warnings.add(value.title() + " is not made yet, so its drills go back into the bag of its kit.");
+            warnings.add(Bundle.KitDownPlanning_notMade(value.title()));
         }
         if (kitUp.filter(this::leavesOthers).isPresent()) {
-            warnings.add("Other drills stay in the holder.");
+            warnings.add(Bundle.KitDownPlanning_others());
         }
         return warnings;
     }

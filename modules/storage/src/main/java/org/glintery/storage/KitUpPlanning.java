@@ -44,11 +44,12 @@ final class KitUpPlanning {
         this.sources = new DrillSources(view, piece);
     }
 
+    @Messages("KitUpPlanning.gone=That piece or holder is no longer in the workshop. Nothing was changed.")
     Result<KitUpPlan> into(UUID holderId, Optional<About> on) {
         Optional<Stored<Piece>> value = view.find(Piece.TYPE, piece);
         Optional<Stored<Holder>> holder = view.find(Holder.TYPE, holderId);
         if (value.isEmpty() || holder.isEmpty()) {
-            return Result.refused("gone", "That piece or holder is no longer in the workshop. Nothing was changed.");
+            return Result.refused("gone", Bundle.KitUpPlanning_gone());
         }
         List<PocketFilling.Pocket> row = row(holder.get());
         String title = value.get().value().title();
@@ -76,28 +77,42 @@ final class KitUpPlanning {
                 : Optional.empty();
     }
 
+    @Messages({
+        "# {0} - title",
+        "# {1} - holder",
+        "KitUpPlanning.kittedUp={0} is kitted up in {1} already. Kit it down first. Nothing was moved.",
+        "# {0} - title",
+        "KitUpPlanning.kittedUpElsewhere={0} is kitted up in another holder already. Kit it down first. Nothing was moved.",
+        "# {0} - title",
+        "KitUpPlanning.noLegend={0} has no legend yet. Type or import it first. Nothing was moved.",
+        "# {0} - holder",
+        "KitUpPlanning.noPocket=No pocket of {0} is empty. Pick another holder. Nothing was moved."
+    })
     private Optional<Refusal> refusal(String title, Holder holder, List<PocketFilling.Pocket> row) {
         Optional<KitUp> old = KitUp.of(view, piece);
         if (old.isPresent()) {
-            String where = view.find(Holder.TYPE, old.get().holder())
-                    .map(h -> h.value().name())
-                    .orElse("another holder");
-            return Optional.of(new Refusal(
-                    "kitted-up",
-                    title + " is kitted up in " + where + " already. Kit it down first. Nothing was moved."));
+            String text = view.find(Holder.TYPE, old.get().holder())
+                    .map(where ->
+                            Bundle.KitUpPlanning_kittedUp(title, where.value().name()))
+                    .orElse(Bundle.KitUpPlanning_kittedUpElsewhere(title));
+            return Optional.of(new Refusal("kitted-up", text));
         }
         if (lines.isEmpty()) {
-            return Optional.of(new Refusal(
-                    "no-legend", title + " has no legend yet. Type or import it first. Nothing was moved."));
+            return Optional.of(new Refusal("no-legend", Bundle.KitUpPlanning_noLegend(title)));
         }
         if (row.stream().noneMatch(PocketFilling.Pocket::free)) {
-            return Optional.of(new Refusal(
-                    "no-pocket",
-                    "No pocket of " + holder.name() + " is empty. Pick another holder. Nothing was moved."));
+            return Optional.of(new Refusal("no-pocket", Bundle.KitUpPlanning_noPocket(holder.name())));
         }
         return Optional.empty();
     }
 
+    @Messages({
+        "# {0} - title",
+        "# {1} - holder",
+        "KitUpPlanning.change=Kit up {0} in {1}",
+        "# {0} - title",
+        "KitUpPlanning.reason=kit up of {0}"
+    })
     private KitUpPlan plan(Piece value, Stored<Holder> holder, List<PocketFilling.Pocket> row, Optional<About> on) {
         Map<Drill, List<DrillSources.Portion>> portions = new LinkedHashMap<>();
         lines.forEach(line -> portions.computeIfAbsent(line.drill(), sources::of));
@@ -106,10 +121,10 @@ final class KitUpPlanning {
                 drills.stream().map(drill -> room(drill, portions.get(drill))).toList(), row);
 
         ChangeSet.Builder change = ChangeSet.named(
-                "Kit up " + value.title() + " in " + holder.value().name());
+                Bundle.KitUpPlanning_change(value.title(), holder.value().name()));
         KitBag kitBag = new KitBag(view, piece, value, sources.kitBags());
-        KitUpMoves moves =
-                new KitUpMoves(view, change, new HandMoves(change, "kit up of " + value.title(), on), kitBag);
+        KitUpMoves moves = new KitUpMoves(
+                view, change, new HandMoves(change, Bundle.KitUpPlanning_reason(value.title()), on), kitBag);
         Map<Drill, List<Spot>> places = new LinkedHashMap<>();
         for (int i = 0; i < drills.size(); i++) {
             Drill drill = drills.get(i);
@@ -173,6 +188,8 @@ final class KitUpPlanning {
                 .count();
     }
 
+    @Messages({"# {0} - holder", "# {1} - symbols", "KitUpPlanning.inBags={0} has no room for all of it. In bags: {1}."
+    })
     private List<String> warnings(KitUpPlan plan, Holder holder) {
         List<String> inBags = new ArrayList<>(plan.seats().stream()
                 .filter(seat -> seat.spot() instanceof Spot.InBag)
@@ -182,6 +199,6 @@ final class KitUpPlanning {
         if (inBags.isEmpty()) {
             return List.of();
         }
-        return List.of(holder.name() + " has no room for all of it. In bags: " + String.join(", ", inBags) + ".");
+        return List.of(Bundle.KitUpPlanning_inBags(holder.name(), String.join(", ", inBags)));
     }
 }

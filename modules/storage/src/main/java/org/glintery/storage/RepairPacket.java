@@ -11,6 +11,7 @@ import org.glintery.api.storage.Bag;
 import org.glintery.api.storage.BagNames;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /** A few drills of every colour, kept with the piece for the day one pops off. One thread. */
 final class RepairPacket {
@@ -46,10 +47,11 @@ final class RepairPacket {
         }
     }
 
+    @Messages({"# {0} - title", "RepairPacket.name=Repair packet of {0}"})
     private Spot in(ChangeSet.Builder change) {
         if (packet.isEmpty()) {
             UUID id = UUID.randomUUID();
-            String name = new BagNames(view).free("Repair packet of " + value.title());
+            String name = new BagNames(view).free(Bundle.RepairPacket_name(value.title()));
             change.create(Bag.TYPE, id, new Bag(name, value.keptAt(), Optional.empty(), Optional.of(piece)));
             packet = Optional.of(new Spot.InBag(id));
         }

@@ -41,6 +41,15 @@ class HolderCareTest {
     }
 
     @Test
+    void saysHowManyPocketsThereCanBe_whenThereAreTooMany() {
+        Holder wall = Holder.grid("Wall", 11, 100, Optional.empty());
+
+        assertThat(refusal(shop.storage().addHolder(shop.view(), UUID.randomUUID(), wall))
+                        .text())
+                .isEqualTo("A holder has from 1 to 1\u2009000 pockets. Nothing was changed.");
+    }
+
+    @Test
     void refusesToTakeAwayAPocketWithDrillsInIt() {
         UUID id = shop.holder("Case A", 2, Optional.empty());
         shop.move(drill(1), Spot.SUPPLIER, shop.pocket(id, 1), 5);

@@ -7,6 +7,7 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
 import net.miginfocom.swing.MigLayout;
+import org.glintery.api.ledger.Balance;
 import org.glintery.workbench.parts.DrillSwatch;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.Space;
@@ -33,7 +34,11 @@ final class BagCell extends JPanel implements ListCellRenderer<CabinetSheet.BagL
     }
 
     @Override
-    @Messages({"# {0} - how many", "BagCell.several={0} kinds of drills"})
+    @Messages({
+        "# {0} - how many",
+        "# {1} - how many in words",
+        "BagCell.several={0,choice,0#no drills|1#1 kind of drill|1<{1} kinds of drills}"
+    })
     public Component getListCellRendererComponent(
             JList<? extends CabinetSheet.BagLine> list,
             CabinetSheet.BagLine bag,
@@ -46,7 +51,9 @@ final class BagCell extends JPanel implements ListCellRenderer<CabinetSheet.BagL
         contents.setText(
                 one
                         ? CabinetWords.content(bag.contents().get(0))
-                        : Bundle.BagCell_several(bag.contents().size()));
+                        : Bundle.BagCell_several(
+                                bag.contents().size(),
+                                Balance.grouped(bag.contents().size())));
         setBackground(selected ? list.getSelectionBackground() : list.getBackground());
         name.setForeground(selected ? list.getSelectionForeground() : list.getForeground());
         setToolTipText(CabinetWords.contents(bag.contents()));

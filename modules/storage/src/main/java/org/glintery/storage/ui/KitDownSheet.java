@@ -9,6 +9,7 @@ import javax.swing.JSpinner;
 import javax.swing.SpinnerNumberModel;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.Result;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Storage;
 import org.glintery.api.storage.Storage.LeftoversPlan;
@@ -100,11 +101,17 @@ final class KitDownSheet {
                         .then(down -> Result.ok(new LeftoversPlan(down.change(), down.steps())));
     }
 
-    @Messages({"# {0} - moves", "KitDownSheet.plan={0,choice,0#Nothing is left to move.|1#One move.|1<{0} moves.}"})
+    @Messages({
+        "# {0} - moves",
+        "# {1} - moves in words",
+        "KitDownSheet.plan={0,choice,0#Nothing is left to move.|1#One move.|1<{1} moves.}"
+    })
     private void show(Result<LeftoversPlan> result) {
         if (result instanceof Result.Ok<LeftoversPlan> ok) {
             plan = Optional.of(ok);
-            String text = Bundle.KitDownSheet_plan(ok.value().steps().size());
+            String text = Bundle.KitDownSheet_plan(
+                    ok.value().steps().size(),
+                    Balance.grouped(ok.value().steps().size()));
             words.setText(ok.warnings().isEmpty() ? text : text + " " + String.join(" ", ok.warnings()));
             rows.showSteps(
                     desk.view(),

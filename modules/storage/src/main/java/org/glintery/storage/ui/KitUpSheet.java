@@ -7,6 +7,7 @@ import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.Result;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.storage.Storage;
 import org.glintery.api.storage.Storage.KitUpPlan;
 import org.glintery.api.time.About;
@@ -95,14 +96,19 @@ final class KitUpSheet {
 
     @Messages({
         "# {0} - pockets",
-        "# {1} - bags",
-        "KitUpSheet.plan={0,choice,1#One pocket|1<{0} pockets}{1,choice,0#.|1# and one bag.|1< and {1} bags.}"
+        "# {1} - pockets in words",
+        "# {2} - bags",
+        "# {3} - bags in words",
+        "KitUpSheet.plan={0,choice,0#No pocket|1#One pocket|1<{1} pockets}{2,choice,0#.|1# and one bag.|1< and {3} bags.}"
     })
     private void show(Result<KitUpPlan> result) {
         if (result instanceof Result.Ok<KitUpPlan> ok) {
             plan = Optional.of(ok);
-            String text =
-                    Bundle.KitUpSheet_plan(ok.value().pockets(), ok.value().bags());
+            String text = Bundle.KitUpSheet_plan(
+                    ok.value().pockets(),
+                    Balance.grouped(ok.value().pockets()),
+                    ok.value().bags(),
+                    Balance.grouped(ok.value().bags()));
             words.setText(ok.warnings().isEmpty() ? text : text + " " + String.join(" ", ok.warnings()));
             View view = desk.view();
             rows.showSeats(

@@ -31,7 +31,7 @@ final class PocketMoves {
         "# {0} - where it lies",
         "# {1} - where it goes",
         "PocketMoves.change=Move what is in {0} to {1}",
-        "PocketMoves.nothing=Nothing lies there."
+        "PocketMoves.nothing=Nothing lies there, so nothing was moved."
     })
     Result<ChangeSet> move(View view, Spot from, Spot to) {
         Map<Drill, Balance> contents = view.contents(from);

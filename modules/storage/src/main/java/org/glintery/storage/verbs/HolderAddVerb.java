@@ -3,12 +3,14 @@ package org.glintery.storage.verbs;
 import java.util.List;
 import java.util.UUID;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code holder add}: a holder of equal pockets. */
@@ -25,8 +27,9 @@ public final class HolderAddVerb implements Verb {
     }
 
     @Override
+    @Messages("HolderAddVerb.summary=Add a holder with rows and columns of pockets, named A1, A2 ... B1")
     public String summary() {
-        return "Add a holder with rows and columns of pockets, named A1, A2 ... B1";
+        return Bundle.HolderAddVerb_summary();
     }
 
     @Override
@@ -35,12 +38,18 @@ public final class HolderAddVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "HolderAddVerb.name=what it is called, such as 'Case A'",
+        "# {0} - usual number",
+        "HolderAddVerb.usual={0} when not said",
+        "HolderAddVerb.capacity=drills that one pocket takes, when known"
+    })
     public List<Param> params() {
         return List.of(
-                Param.positional("name", "NAME", "what it is called, such as 'Case A'"),
-                Param.option("rows", "N", USUAL_ROWS + " when not said"),
-                Param.option("columns", "N", USUAL_COLUMNS + " when not said"),
-                Param.option("capacity", "N", "drills that one pocket takes, when known"));
+                Param.positional("name", "NAME", Bundle.HolderAddVerb_name()),
+                Param.option("rows", "N", Bundle.HolderAddVerb_usual(Balance.grouped(USUAL_ROWS))),
+                Param.option("columns", "N", Bundle.HolderAddVerb_usual(Balance.grouped(USUAL_COLUMNS))),
+                Param.option("capacity", "N", Bundle.HolderAddVerb_capacity()));
     }
 
     @Override
@@ -75,6 +84,13 @@ public final class HolderAddVerb implements Verb {
                                                 capacity)))));
     }
 
+    @Messages({
+        "# {0} - holder",
+        "# {1} - pockets",
+        "# {2} - pockets in words",
+        "# {3} - id",
+        "HolderAddVerb.added=Added {0} with {1,choice,1#1 pocket|1<{2} pockets} ({3})."
+    })
     private static VerbResult add(VerbCall call, Holder holder) {
         UUID id = UUID.randomUUID();
         return VerbSteps.apply(
@@ -83,7 +99,9 @@ public final class HolderAddVerb implements Verb {
                     HolderLine line =
                             HolderLine.of(view, view.find(Holder.TYPE, id).orElseThrow());
                     return VerbResult.said(
-                            line, "Added " + line.name() + " with " + line.pockets() + " pockets (" + id + ").");
+                            line,
+                            Bundle.HolderAddVerb_added(
+                                    line.name(), line.pockets(), Balance.grouped(line.pockets()), id));
                 });
     }
 }

@@ -9,6 +9,7 @@ import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * A holder in a list.
@@ -52,15 +53,17 @@ public record HolderLine(
     }
 
     /** In one word or two: "free", "to clear", the piece, or what is in use. */
+    @Messages({"HolderLine.free=free", "# {0} - pieces", "HolderLine.toClear={0}, to clear"})
     String state() {
         if (free) {
-            return "free";
+            return Bundle.HolderLine_free();
         }
         String pieces = String.join("; ", holds);
-        return toClear ? pieces + ", to clear" : pieces;
+        return toClear ? Bundle.HolderLine_toClear(pieces) : pieces;
     }
 
+    @Messages("HolderLine.gonePiece=a piece that is gone")
     private static String title(View view, UUID piece) {
-        return view.find(Piece.TYPE, piece).map(p -> p.value().title()).orElse("a piece that is gone");
+        return view.find(Piece.TYPE, piece).map(p -> p.value().title()).orElse(Bundle.HolderLine_gonePiece());
     }
 }

@@ -1,12 +1,14 @@
 package org.glintery.storage.verbs;
 
 import java.util.List;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.TextTable;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code holder list}: all holders and what is in them. */
@@ -22,8 +24,9 @@ public final class HolderListVerb implements Verb {
     }
 
     @Override
+    @Messages("HolderListVerb.summary=List the holders, and which are free or wait to be cleared")
     public String summary() {
-        return "List the holders, and which are free or wait to be cleared";
+        return Bundle.HolderListVerb_summary();
     }
 
     @Override
@@ -32,8 +35,9 @@ public final class HolderListVerb implements Verb {
     }
 
     @Override
+    @Messages("HolderListVerb.free=only free ones")
     public List<Param> params() {
-        return List.of(Param.flag("free", "only free ones"));
+        return List.of(Param.flag("free", Bundle.HolderListVerb_free()));
     }
 
     @Override
@@ -42,14 +46,30 @@ public final class HolderListVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "HolderListVerb.holder=Holder",
+        "HolderListVerb.pockets=Pockets",
+        "HolderListVerb.used=Used",
+        "HolderListVerb.state=State",
+        "HolderListVerb.id=Id",
+        "HolderListVerb.none=No holders.",
+        "HolderListVerb.noneFree=No free holders."
+    })
     public VerbResult run(VerbCall call) {
         var view = call.workshop().view();
         List<HolderLine> holders = view.all(Holder.TYPE).stream()
                 .map(holder -> HolderLine.of(view, holder))
                 .filter(line -> !call.flag("free") || line.free())
                 .toList();
-        TextTable table = new TextTable("Holder", "Pockets", "Used", "State", "Id");
-        holders.forEach(line -> table.row(line.name(), line.pockets(), line.used(), line.state(), line.id()));
-        return VerbResult.said(new Holders(holders), table.isEmpty() ? "No holders." : table.toString());
+        TextTable table = new TextTable(
+                Bundle.HolderListVerb_holder(),
+                Bundle.HolderListVerb_pockets(),
+                Bundle.HolderListVerb_used(),
+                Bundle.HolderListVerb_state(),
+                Bundle.HolderListVerb_id());
+        holders.forEach(line -> table.row(
+                line.name(), Balance.grouped(line.pockets()), Balance.grouped(line.used()), line.state(), line.id()));
+        String none = call.flag("free") ? Bundle.HolderListVerb_noneFree() : Bundle.HolderListVerb_none();
+        return VerbResult.said(new Holders(holders), table.isEmpty() ? none : table.toString());
     }
 }

@@ -19,6 +19,7 @@ import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code holder show}: what lies in each pocket. */
@@ -46,8 +47,9 @@ public final class HolderShowVerb implements Verb {
     }
 
     @Override
+    @Messages("HolderShowVerb.summary=Show what lies in the pockets of a holder")
     public String summary() {
-        return "Show what lies in the pockets of a holder";
+        return Bundle.HolderShowVerb_summary();
     }
 
     @Override
@@ -56,8 +58,9 @@ public final class HolderShowVerb implements Verb {
     }
 
     @Override
+    @Messages("HolderShowVerb.holder=its name or id")
     public List<Param> params() {
-        return List.of(Param.positional("holder", "HOLDER", "its name or id"));
+        return List.of(Param.positional("holder", "HOLDER", Bundle.HolderShowVerb_holder()));
     }
 
     @Override
@@ -75,10 +78,31 @@ public final class HolderShowVerb implements Verb {
                 holder -> show(call.workshop().view(), holder));
     }
 
+    @Messages({
+        "HolderShowVerb.pocket=Pocket",
+        "HolderShowVerb.symbol=Symbol",
+        "HolderShowVerb.drill=Drill",
+        "HolderShowVerb.amount=Amount",
+        "# {0} - holder",
+        "# {1} - used",
+        "# {2} - pockets in words",
+        "# {3} - pockets",
+        "HolderShowVerb.inUse={0}, {1} of {2} {3,choice,1#pocket|1<pockets} used",
+        "# {0} - holder",
+        "# {1} - used",
+        "# {2} - pockets in words",
+        "# {3} - pockets",
+        "# {4} - state",
+        "HolderShowVerb.shown={0}, {1} of {2} {3,choice,1#pocket|1<pockets} used, {4}"
+    })
     private static VerbResult show(View view, Stored<Holder> holder) {
         HolderLine line = HolderLine.of(view, holder);
         List<PocketLine> pockets = new ArrayList<>();
-        TextTable table = new TextTable("Pocket", "Symbol", "Drill", "Amount");
+        TextTable table = new TextTable(
+                Bundle.HolderShowVerb_pocket(),
+                Bundle.HolderShowVerb_symbol(),
+                Bundle.HolderShowVerb_drill(),
+                Bundle.HolderShowVerb_amount());
         for (Pocket pocket : holder.value().pockets()) {
             Spot spot = new Spot.InPocket(holder.id(), pocket.id());
             List<String> symbols = symbols(view, spot);
@@ -95,7 +119,15 @@ public final class HolderShowVerb implements Verb {
             there.forEach((drill, balance) ->
                     table.row(pocket.name(), String.join(" ", symbols), drill.words(), balance.words()));
         }
-        String text = line.name() + ", " + line.used() + " of " + line.pockets() + " pockets used, " + line.state();
+        String text = line.state().isEmpty()
+                ? Bundle.HolderShowVerb_inUse(
+                        line.name(), Balance.grouped(line.used()), Balance.grouped(line.pockets()), line.pockets())
+                : Bundle.HolderShowVerb_shown(
+                        line.name(),
+                        Balance.grouped(line.used()),
+                        Balance.grouped(line.pockets()),
+                        line.pockets(),
+                        line.state());
         return VerbResult.said(new Shown(line, pockets), table.isEmpty() ? text : text + "\n" + table);
     }
 

@@ -22,6 +22,7 @@ import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code kitdown}: clears a piece's holder; what is left goes into a repair packet and bags. */
@@ -46,8 +47,10 @@ public final class KitDownVerb implements Verb {
     }
 
     @Override
+    @Messages(
+            "KitDownVerb.summary=Kit a piece down: clear its holder, keep a repair packet, leftovers into one bag a colour")
     public String summary() {
-        return "Kit a piece down: clear its holder, keep a repair packet, leftovers into one bag a colour";
+        return Bundle.KitDownVerb_summary();
     }
 
     @Override
@@ -56,14 +59,17 @@ public final class KitDownVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "KitDownVerb.piece=its title or id",
+        "# {0} - usual number",
+        "KitDownVerb.repair=drills of each colour for the repair packet; {0} when not said",
+        "KitDownVerb.on=when"
+    })
     public List<Param> params() {
         return List.of(
-                Param.positional("piece", "PIECE", "its title or id"),
-                Param.option(
-                        "repair",
-                        "N",
-                        "drills of each colour for the repair packet; " + USUAL_REPAIR_DRILLS + " when not said"),
-                Param.option("on", "DATE", "when"));
+                Param.positional("piece", "PIECE", Bundle.KitDownVerb_piece()),
+                Param.option("repair", "N", Bundle.KitDownVerb_repair(Balance.grouped(USUAL_REPAIR_DRILLS))),
+                Param.option("on", "DATE", Bundle.KitDownVerb_on()));
     }
 
     @Override
@@ -121,6 +127,19 @@ public final class KitDownVerb implements Verb {
         return answer(call.workshop().view(), piece, ok.value());
     }
 
+    @Messages({
+        "KitDownVerb.drill=Drill",
+        "KitDownVerb.amount=Amount",
+        "KitDownVerb.from=From",
+        "KitDownVerb.to=To",
+        "# {0} - title",
+        "KitDownVerb.done=Kitted down {0}.",
+        "# {0} - title",
+        "# {1} - holder",
+        "KitDownVerb.cleared=Kitted down {0}. {1} is cleared.",
+        "# {0} - title",
+        "KitDownVerb.clearedIts=Kitted down {0}. Its holder is cleared."
+    })
     private static VerbResult answer(View view, Stored<Piece> piece, Planned plan) {
         String title = piece.value().title();
         Optional<String> holder = plan.freed()
@@ -133,17 +152,22 @@ public final class KitDownVerb implements Verb {
                         SpotNames.written(view, step.to()),
                         step.amount()))
                 .toList();
-        TextTable table = new TextTable("Drill", "Amount", "From", "To");
+        TextTable table = new TextTable(
+                Bundle.KitDownVerb_drill(),
+                Bundle.KitDownVerb_amount(),
+                Bundle.KitDownVerb_from(),
+                Bundle.KitDownVerb_to());
         plan.steps()
                 .forEach(step -> table.row(
                         step.drill().card() + " " + step.drill().code(),
                         step.amount().words(),
                         SpotNames.words(view, step.from()),
                         SpotNames.words(view, step.to())));
-        String text = "Kitted down " + title + "."
-                + plan.freed()
-                        .map(id -> " " + holder.orElse("Its holder") + " is cleared.")
-                        .orElse("");
+        String text = holder.map(name -> Bundle.KitDownVerb_cleared(title, name))
+                .orElse(
+                        plan.freed().isPresent()
+                                ? Bundle.KitDownVerb_clearedIts(title)
+                                : Bundle.KitDownVerb_done(title));
         return VerbResult.said(
                 new KittedDown(piece.id(), title, plan.freed(), holder, steps),
                 table.isEmpty() ? text : text + "\n" + table);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Result;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.SpotNames;
@@ -19,6 +20,7 @@ import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code kitup}: a piece's drills into a holder, symbols in order. */
@@ -45,8 +47,9 @@ public final class KitUpVerb implements Verb {
     }
 
     @Override
+    @Messages("KitUpVerb.summary=Kit a piece up: its symbols in order into the pockets of a holder")
     public String summary() {
-        return "Kit a piece up: its symbols in order into the pockets of a holder";
+        return Bundle.KitUpVerb_summary();
     }
 
     @Override
@@ -55,12 +58,18 @@ public final class KitUpVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "KitUpVerb.piece=its title or id",
+        "KitUpVerb.holder=the name or id of the holder it goes into",
+        "KitUpVerb.on=when",
+        "KitUpVerb.plan=only show what would be done"
+    })
     public List<Param> params() {
         return List.of(
-                Param.positional("piece", "PIECE", "its title or id"),
-                Param.positional("holder", "HOLDER", "the name or id of the holder it goes into"),
-                Param.option("on", "DATE", "when"),
-                Param.flag("plan", "only show what would be done"));
+                Param.positional("piece", "PIECE", Bundle.KitUpVerb_piece()),
+                Param.positional("holder", "HOLDER", Bundle.KitUpVerb_holder()),
+                Param.option("on", "DATE", Bundle.KitUpVerb_on()),
+                Param.flag("plan", Bundle.KitUpVerb_plan()));
     }
 
     @Override
@@ -98,6 +107,25 @@ public final class KitUpVerb implements Verb {
         return VerbSteps.apply(call, change, () -> answer(call, piece, holder, plan, true));
     }
 
+    @Messages({
+        "KitUpVerb.symbol=Symbol",
+        "KitUpVerb.drill=Drill",
+        "KitUpVerb.where=Where",
+        "# {0} - title",
+        "# {1} - holder",
+        "# {2} - pockets",
+        "# {3} - pockets in words",
+        "# {4} - bags",
+        "# {5} - bags in words",
+        "KitUpVerb.done=Kitted up {0} in {1}: {2,choice,0#0 pockets|1#1 pocket|1<{3} pockets}, {4,choice,0#0 bags|1#1 bag|1<{5} bags}.",
+        "# {0} - title",
+        "# {1} - holder",
+        "# {2} - pockets",
+        "# {3} - pockets in words",
+        "# {4} - bags",
+        "# {5} - bags in words",
+        "KitUpVerb.planned=Would kit up {0} in {1}: {2,choice,0#0 pockets|1#1 pocket|1<{3} pockets}, {4,choice,0#0 bags|1#1 bag|1<{5} bags}."
+    })
     private static VerbResult answer(
             VerbCall call, Stored<Piece> piece, Stored<Holder> holder, KitUpPlan plan, boolean done) {
         View view = call.workshop().view();
@@ -111,12 +139,14 @@ public final class KitUpVerb implements Verb {
                 .toList();
         String title = piece.value().title();
         String name = holder.value().name();
-        TextTable table = new TextTable("Symbol", "Drill", "Where");
+        TextTable table = new TextTable(Bundle.KitUpVerb_symbol(), Bundle.KitUpVerb_drill(), Bundle.KitUpVerb_where());
         seats.forEach(seat -> table.row(
                 seat.symbol(), seat.drill().card() + " " + seat.drill().code(), seat.words()));
-        String text = (done ? "Kitted up " : "Would kit up ") + title + " in " + name + ": " + plan.pockets()
-                + (plan.pockets() == 1 ? " pocket, " : " pockets, ") + plan.bags()
-                + (plan.bags() == 1 ? " bag." : " bags.");
+        String pockets = Balance.grouped(plan.pockets());
+        String bags = Balance.grouped(plan.bags());
+        String text = done
+                ? Bundle.KitUpVerb_done(title, name, plan.pockets(), pockets, plan.bags(), bags)
+                : Bundle.KitUpVerb_planned(title, name, plan.pockets(), pockets, plan.bags(), bags);
         return VerbResult.said(
                 new KittedUp(piece.id(), title, holder.id(), name, done, plan.pockets(), plan.bags(), seats),
                 text + "\n" + table);

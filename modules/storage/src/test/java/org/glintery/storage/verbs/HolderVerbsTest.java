@@ -57,6 +57,51 @@ class HolderVerbsTest {
     }
 
     @Test
+    void tellsPocketsAsPeopleSayThem_whetherOneOrAThousand() {
+        assertThat(text(new HolderAddVerb()
+                        .run(call().with("name", "Tin").with("rows", "1").with("columns", "1"))))
+                .startsWith("Added Tin with 1 pocket (");
+        assertThat(text(new HolderAddVerb()
+                        .run(call().with("name", "Wall").with("rows", "10").with("columns", "100"))))
+                .startsWith("Added Wall with 1\u2009000 pockets (");
+
+        assertThat(text(new HolderShowVerb().run(call().with("holder", "Tin"))))
+                .isEqualTo("Tin, 0 of 1 pocket used, free");
+        assertThat(text(new HolderShowVerb().run(call().with("holder", "Wall"))))
+                .isEqualTo("Wall, 0 of 1\u2009000 pockets used, free");
+        assertThat(text(new HolderListVerb().run(call()))).contains("1\u2009000");
+    }
+
+    @Test
+    void endsTheSentence_whenDrillsLieInAHolderAndNoPieceDoes() {
+        UUID holder = shop.holder("Case A", 3, Optional.empty());
+        shop.move(drill(1), Spot.SUPPLIER, shop.pocket(holder, 0), 5);
+
+        assertThat(text(new HolderShowVerb().run(call().with("holder", "Case A"))))
+                .startsWith("Case A, 1 of 3 pockets used\n");
+    }
+
+    @Test
+    void saysThatNoneIsFree_onlyWhenFreeOnesWereAskedFor() {
+        assertThat(text(new HolderListVerb().run(call()))).isEqualTo("No holders.");
+
+        UUID holder = shop.holder("Case A", 3, Optional.empty());
+        shop.move(drill(1), Spot.SUPPLIER, shop.pocket(holder, 0), 5);
+        assertThat(text(new HolderListVerb().run(call().flagged("free")))).isEqualTo("No free holders.");
+    }
+
+    @Test
+    void tellsHowAnOptionIsWritten_whenItIsNotUnderstood() {
+        assertThat(new HolderAddVerb().run(call().with("name", "B").with("capacity", "many")))
+                .isEqualTo(VerbResult.wrongUsage(
+                        "--capacity is a whole number from 1 to 1\u2009000\u2009000\u2009000, not 'many'."));
+        shop.piece("Rope-walk", 200);
+        assertThat(new KitDownVerb().run(call().with("piece", "Rope-walk").with("on", "soon")))
+                .isEqualTo(VerbResult.wrongUsage(
+                        "--on 'soon' is not a date. Write it like 2025-03-31 or 'about October 2024'."));
+    }
+
+    @Test
     void kitsUpAndDown_byName() {
         UUID holder = shop.holder("Case A", 3, Optional.of(500L));
         UUID piece = shop.piece("Rope-walk", 200, 100);

@@ -12,6 +12,7 @@ import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * Who lies on the bench. The stash is asked to change a standing, for a standing may bring drills with it; where there is
@@ -25,8 +26,9 @@ final class Bench {
         this.workshop = workshop;
     }
 
+    @Messages("Bench.noPiece=That piece is no longer in the workshop. Nothing was changed.")
     static <T> Result<T> noPiece() {
-        return Result.refused("no-piece", "That piece is no longer in the workshop. Nothing was changed.");
+        return Result.refused("no-piece", Bundle.Bench_noPiece());
     }
 
     Result<ChangeSet> start(View view, UUID piece, About on) {
@@ -49,40 +51,53 @@ final class Bench {
         };
     }
 
+    @Messages({
+        "# {0} - title",
+        "Bench.letRest=Let {0} rest",
+        "# {0} - title",
+        "Bench.putOnTheBench=Put {0} on the bench"
+    })
     Result<ChangeSet> stand(View view, Stored<Piece> piece, Standing standing, About on) {
         Optional<Stash> stash = workshop.find(Stash.class);
         if (stash.isPresent()) {
             return stash.get().setStanding(view, piece.id(), standing, Optional.of(on));
         }
         String title = piece.value().title();
-        String sentence = standing == Standing.RESTING ? "Let " + title + " rest" : "Put " + title + " on the bench";
+        String sentence =
+                standing == Standing.RESTING ? Bundle.Bench_letRest(title) : Bundle.Bench_putOnTheBench(title);
         return Result.ok(ChangeSet.named(sentence)
                 .replace(Piece.TYPE, piece, piece.value().with(standing, Optional.of(on)))
                 .build());
     }
 
+    @Messages({
+        "# {0} - title",
+        "Bench.onTheBench={0} is on the bench already. Nothing was changed.",
+        "# {0} - title",
+        "Bench.made={0} is made already. Nothing was changed. To make it again, add it as a new piece."
+    })
     private Result<ChangeSet> start(View view, Stored<Piece> piece, About on) {
         String title = piece.value().title();
         return switch (piece.value().standing()) {
-            case ON_THE_BENCH ->
-                Result.refused("on-the-bench", title + " is on the bench already. Nothing was changed.");
-            case MADE ->
-                Result.refused("already-made", title + " is made already. To make it again, add it as a new piece.");
+            case ON_THE_BENCH -> Result.refused("on-the-bench", Bundle.Bench_onTheBench(title));
+            case MADE -> Result.refused("already-made", Bundle.Bench_made(title));
             default -> stand(view, piece, Standing.ON_THE_BENCH, on);
         };
     }
 
+    @Messages({
+        "# {0} - title",
+        "Bench.goesOn=A sitting at {0} still goes on. End it first. Nothing was changed.",
+        "# {0} - title",
+        "Bench.notOnTheBench={0} is not on the bench, so it can''t be laid aside. Nothing was changed."
+    })
     private Result<ChangeSet> rest(View view, Stored<Piece> piece, About on) {
+        String title = piece.value().title();
         if (view.find(RunningSitting.TYPE, piece.id()).isPresent()) {
-            return Result.refused(
-                    "goes-on",
-                    "A sitting at " + piece.value().title() + " still goes on. End it first. Nothing was changed.");
+            return Result.refused("goes-on", Bundle.Bench_goesOn(title));
         }
         return piece.value().standing() == Standing.ON_THE_BENCH
                 ? stand(view, piece, Standing.RESTING, on)
-                : Result.refused(
-                        "not-on-the-bench",
-                        piece.value().title()
-                                + " is not on the bench, so it can't be laid aside. Nothing was changed.");
+                : Result.refused("not-on-the-bench", Bundle.Bench_notOnTheBench(title));
     }
 }

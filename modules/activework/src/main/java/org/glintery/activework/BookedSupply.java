@@ -56,9 +56,10 @@ public final class BookedSupply {
 
     @Messages({
         "# {0} - symbols",
-        "# {1} - booked",
-        "# {2} - asked for",
-        "BookedSupply.short=Of {0}, {1} are booked in the pockets and bags of the piece, fewer than {2}. Nothing was changed. Count them first with a stocktake."
+        "# {1} - how many are booked",
+        "# {2} - the same in figures",
+        "# {3} - asked for",
+        "BookedSupply.short=Of {0}, {1,choice,0#0 are|1#1 is|1<{2} are} booked in the pockets and bags of the piece, fewer than {3}. Nothing was changed. Count them first with a stocktake."
     })
     private static Optional<Refusal> shortage(View view, DrillPlaces places, Drill drill, Asked asked) {
         long booked = 0;
@@ -77,7 +78,8 @@ public final class BookedSupply {
                         "not-enough",
                         Bundle.BookedSupply_short(
                                 String.join(", ", asked.symbols()),
-                                String.valueOf(booked),
-                                String.valueOf(asked.count()))));
+                                booked,
+                                Balance.grouped(booked),
+                                Balance.grouped(asked.count()))));
     }
 }

@@ -106,20 +106,23 @@ final class ForecastWords {
     }
 
     @Messages({
-        "# {0} - drills laid",
-        "# {1} - of how many",
-        "ForecastWords.drills={0} of {1} drills are laid.",
+        "# {0} - how many drills are laid",
+        "# {1} - the same in figures",
+        "# {2} - of how many",
+        "ForecastWords.drills={1} of {2} drills {0,choice,0#are|1#is|1<are} laid.",
         "# {0} - percent",
         "ForecastWords.percent={0} percent is laid.",
         "# {0} - day",
-        "# {1} - days with work",
-        "# {2} - days without",
-        "ForecastWords.days=Since {0} there was work on {1} days, and none on {2}."
+        "# {1} - how many days with work",
+        "# {2} - the same in figures",
+        "# {3} - days without",
+        "ForecastWords.days=Since {0} there was work on {1,choice,1#1 day|1<{2} days}, and none on {3}."
     })
     static String figures(Progress progress, Pace pace) {
         String laid =
                 progress.totalDrills().isPresent() && progress.laidDrills().isPresent()
                         ? Bundle.ForecastWords_drills(
+                                progress.laidDrills().get(),
                                 Balance.grouped(progress.laidDrills().get()),
                                 Balance.grouped(progress.totalDrills().get()))
                         : Bundle.ForecastWords_percent(
@@ -127,8 +130,9 @@ final class ForecastWords {
         return laid + " "
                 + Bundle.ForecastWords_days(
                         About.on(pace.first()).words(),
-                        String.valueOf(pace.activeDays()),
-                        String.valueOf(pace.idleDays()));
+                        pace.activeDays(),
+                        Balance.grouped(pace.activeDays()),
+                        Balance.grouped(pace.idleDays()));
     }
 
     private static Forecast nothing(String words) {

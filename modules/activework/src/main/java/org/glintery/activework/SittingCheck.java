@@ -11,10 +11,12 @@ import org.glintery.api.Refusal;
 import org.glintery.api.activework.Laid;
 import org.glintery.api.activework.Sitting;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /** Whether a sitting can have been as it is told. Any thread. */
 final class SittingCheck {
@@ -36,28 +38,40 @@ final class SittingCheck {
                 .or(() -> symbols(sitting.piece(), sitting.laid().bySymbol()));
     }
 
+    @Messages({
+        "# {0} - the most",
+        "# {1} - what was told",
+        "SittingCheck.minutes=A sitting lasts from 0 to {0} minutes, not {1}. Nothing was changed."
+    })
     private static Optional<Refusal> minutes(int minutes) {
         return minutes < 0 || minutes > MOST_MINUTES
-                ? refused("minutes", "A sitting lasts from 0 to 1440 minutes, not " + minutes + ".")
+                ? refused(
+                        "minutes", Bundle.SittingCheck_minutes(Balance.grouped(MOST_MINUTES), Balance.grouped(minutes)))
                 : Optional.empty();
     }
 
+    @Messages({"# {0} - what was told", "SittingCheck.zone=There is no time zone called ''{0}''. Nothing was changed."})
     private static Optional<Refusal> zone(Optional<String> zone) {
         try {
             zone.ifPresent(ZoneId::of);
             return Optional.empty();
         } catch (DateTimeException e) {
-            return refused("zone", "There is no time zone called '" + zone.orElseThrow() + "'.");
+            return refused("zone", Bundle.SittingCheck_zone(zone.orElseThrow()));
         }
     }
 
+    @Messages({
+        "# {0} - what was told",
+        "SittingCheck.percent=Between 0 and 100 percent of a piece can be laid, not {0}. Nothing was changed.",
+        "SittingCheck.sections=No sitting lays fewer than 0 sections. Nothing was changed."
+    })
     private static Optional<Refusal> amounts(Laid laid) {
         double percent = laid.percent().orElse(0.0);
         if (!(percent >= 0 && percent <= 100)) {
-            return refused("percent", "Between 0 and 100 percent of a piece can be laid, not " + percent + ".");
+            return refused("percent", Bundle.SittingCheck_percent(written(percent)));
         }
         if (laid.sections().orElse(0) < 0) {
-            return refused("negative", "No sitting lays fewer than 0 sections.");
+            return refused("negative", Bundle.SittingCheck_sections());
         }
         return count(laid.drills().orElse(0L))
                 .or(() -> laid.bySymbol().values().stream()
@@ -65,12 +79,21 @@ final class SittingCheck {
                         .findFirst());
     }
 
+    private static String written(double percent) {
+        return percent == Math.rint(percent) ? Balance.grouped((long) percent) : String.valueOf(percent);
+    }
+
+    @Messages({
+        "SittingCheck.drills=No sitting lays fewer than 0 drills. Nothing was changed.",
+        "# {0} - how many",
+        "SittingCheck.tooMany={0} drills are more than anyone lays. Check the number. Nothing was changed."
+    })
     private static Optional<Refusal> count(long drills) {
         if (drills < 0) {
-            return refused("negative", "No sitting lays fewer than 0 drills.");
+            return refused("negative", Bundle.SittingCheck_drills());
         }
         return drills > Amount.MOST
-                ? refused("too-many", drills + " drills are more than anyone lays. Check the number.")
+                ? refused("too-many", Bundle.SittingCheck_tooMany(Balance.grouped(drills)))
                 : Optional.empty();
     }
 
@@ -83,19 +106,22 @@ final class SittingCheck {
                 .findFirst();
     }
 
+    @Messages({
+        "# {0} - symbol",
+        "SittingCheck.noSymbol=The legend has no symbol ''{0}''. Nothing was changed.",
+        "# {0} - symbol",
+        "SittingCheck.severalDrills=The symbol ''{0}'' stands for several drills in the legend. Correct the legend first, or tell the drills without symbols. Nothing was changed."
+    })
     private static Optional<Refusal> symbol(String symbol, Set<Drill> drills) {
         if (drills.isEmpty()) {
-            return refused("unknown-symbol", "The legend has no symbol '" + symbol + "'.");
+            return refused("unknown-symbol", Bundle.SittingCheck_noSymbol(symbol));
         }
         return drills.size() > 1
-                ? refused(
-                        "ambiguous-symbol",
-                        "The symbol '" + symbol + "' stands for several drills in the legend. Correct the legend first,"
-                                + " or tell the drills without symbols.")
+                ? refused("ambiguous-symbol", Bundle.SittingCheck_severalDrills(symbol))
                 : Optional.empty();
     }
 
     private static Optional<Refusal> refused(String code, String text) {
-        return Optional.of(new Refusal(code, text + " Nothing was changed."));
+        return Optional.of(new Refusal(code, text));
     }
 }

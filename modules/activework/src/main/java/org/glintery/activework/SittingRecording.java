@@ -9,6 +9,7 @@ import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.activework.Laid;
 import org.glintery.api.activework.Sitting;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.ChangeSet;
@@ -30,18 +31,25 @@ final class SittingRecording {
         this.bench = bench;
     }
 
+    @Messages({"# {0} - title", "SittingRecording.sit=Sit at {0}"})
     Result<ChangeSet> record(UUID id, Sitting sitting) {
         Optional<Stored<Piece>> piece = view.find(Piece.TYPE, sitting.piece());
         if (piece.isEmpty()) {
             return Bench.noPiece();
         }
-        ChangeSet.Builder change =
-                ChangeSet.named("Sit at " + piece.get().value().title()).create(Sitting.TYPE, id, sitting);
+        ChangeSet.Builder change = ChangeSet.named(
+                        Bundle.SittingRecording_sit(piece.get().value().title()))
+                .create(Sitting.TYPE, id, sitting);
         return checked(sitting, piece.get().value())
                 .then(warnings -> book(change, id, sitting, piece.get().value(), Map.of(), warnings))
                 .then(sat -> ontoTheBench(sat, piece.get(), sitting));
     }
 
+    @Messages({
+        "SittingRecording.otherPiece=A sitting stays with its piece. Nothing was changed.",
+        "# {0} - title",
+        "SittingRecording.edit=Edit a sitting at {0}"
+    })
     Result<ChangeSet> edit(UUID id, Sitting sitting) {
         Optional<Stored<Sitting>> old = view.find(Sitting.TYPE, id);
         Optional<Stored<Piece>> piece = view.find(Piece.TYPE, sitting.piece());
@@ -52,10 +60,10 @@ final class SittingRecording {
             return Bench.noPiece();
         }
         if (!old.get().value().piece().equals(sitting.piece())) {
-            return Result.refused("other-piece", "A sitting stays with its piece. Nothing was changed.");
+            return Result.refused("other-piece", Bundle.SittingRecording_otherPiece());
         }
         ChangeSet.Builder change = ChangeSet.named(
-                        "Edit a sitting at " + piece.get().value().title())
+                        Bundle.SittingRecording_edit(piece.get().value().title()))
                 .replace(Sitting.TYPE, old.get(), sitting);
         Map<String, Long> before = old.get().value().laid().bySymbol();
         return checked(sitting, piece.get().value())
@@ -107,12 +115,19 @@ final class SittingRecording {
         return refusal.isPresent() ? Result.refused(refusal.get()) : Result.ok(sectionWarnings(sitting, piece));
     }
 
+    @Messages({
+        "# {0} - title",
+        "# {1} - how many sections it has",
+        "# {2} - the same in figures",
+        "# {3} - how many were told",
+        "SittingRecording.sections={0} has {1,choice,1#1 section|1<{2} sections}, and {3} were said to be laid."
+    })
     private static List<String> sectionWarnings(Sitting sitting, Piece piece) {
         int laid = sitting.laid().sections().orElse(0);
         return piece.sections()
                 .filter(all -> laid > all)
-                .map(all ->
-                        List.of(piece.title() + " has " + all + " sections, and " + laid + " were said to be laid."))
+                .map(all -> List.of(Bundle.SittingRecording_sections(
+                        piece.title(), all, Balance.grouped(all), Balance.grouped(laid))))
                 .orElse(List.of());
     }
 

@@ -13,6 +13,7 @@ import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * Takes back what a sitting booked, each movement by its reversal. Where the drills no longer lie as they did, since the
@@ -82,7 +83,8 @@ record SittingTakenBack(UUID piece, String title, About on, DrillPlaces places, 
                 Optional.empty());
     }
 
+    @Messages({"# {0} - title", "SittingTakenBack.reason=not laid on {0} after all"})
     private String reason() {
-        return "not laid on " + title + " after all";
+        return Bundle.SittingTakenBack_reason(title);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.LedgerAction.Movement;
 import org.glintery.api.ledger.Spot;
@@ -19,6 +20,7 @@ import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * Books drills that a sitting names by their symbols: from the piece's pockets, then its bag, onto its canvas. The maker
@@ -77,12 +79,23 @@ final class SymbolBooking {
         return List.copyOf(lines.values());
     }
 
+    @Messages({
+        "# {0} - title",
+        "SymbolBooking.laid=laid on {0}",
+        "# {0} - title",
+        "SymbolBooking.found=found: laid on {0}, more than was booked",
+        "# {0} - symbol",
+        "# {1} - how many more",
+        "# {2} - the same in figures",
+        "# {3} - title",
+        "SymbolBooking.more=Of {0}, {1,choice,1#1 more was laid than was booked in the pockets and the bag of {3}. It is booked as found.|1<{2} more were laid than were booked in the pockets and the bag of {3}. They are booked as found.}"
+    })
     private Optional<String> lay(ChangeSet.Builder change, String symbol, Drill drill, long count) {
         long left = count;
         for (Spot spot : places.of(symbol, drill)) {
             long taken = drawing.take(change, spot, drill, left);
             if (taken > 0) {
-                lay(change, symbol, drill, spot, taken, "laid on " + title);
+                lay(change, symbol, drill, spot, taken, Bundle.SymbolBooking_laid(title));
                 left -= taken;
             }
         }
@@ -90,10 +103,8 @@ final class SymbolBooking {
             return Optional.empty();
         }
         found.add(drill, left);
-        lay(change, symbol, drill, Spot.FOUND, left, "found: laid on " + title + ", more than was booked");
-        return Optional.of(
-                "Of " + symbol + ", " + left + " more were laid than were booked in the pockets and the bag of " + title
-                        + ". They are booked as found.");
+        lay(change, symbol, drill, Spot.FOUND, left, Bundle.SymbolBooking_found(title));
+        return Optional.of(Bundle.SymbolBooking_more(symbol, left, Balance.grouped(left), title));
     }
 
     private void lay(ChangeSet.Builder change, String symbol, Drill drill, Spot from, long count, String reason) {

@@ -105,11 +105,22 @@ class SittingRecordingTest {
     }
 
     @Test
+    void oneDrillMoreIsToldAsOne() {
+        UUID piece = shop.piece("Rope-walk", Standing.SHELVED, line("A", T1, 500, 200));
+
+        assertThat(shop.apply(sit(piece, bySymbol(Map.of("A", 201L)))))
+                .containsExactly("Of A, 1 more was laid than was booked in the pockets and the bag of Rope-walk."
+                        + " It is booked as found.");
+    }
+
+    @Test
     void aMakerWhoLaidMoreThanIsBookedIsBelieved_andTold() {
         UUID piece = shop.piece("Rope-walk", Standing.SHELVED, line("A", T1, 500, 200));
         List<String> warnings = shop.apply(sit(piece, bySymbol(Map.of("A", 250L))));
 
-        assertThat(warnings).singleElement().asString().contains("50 more").contains("found");
+        assertThat(warnings)
+                .containsExactly("Of A, 50 more were laid than were booked in the pockets and the bag of Rope-walk."
+                        + " They are booked as found.");
         assertThat(shop.count(new Spot.OnCanvas(piece), T1)).isEqualTo(250);
         assertThat(shop.count(shop.bagOf(piece), T1)).isZero();
         assertThat(shop.view().reserved(T1)).isZero();

@@ -19,17 +19,19 @@ final class LaidWords {
 
     @Messages({
         "# {0} - how many",
-        "LaidWords.drills={0} drills",
+        "# {1} - the same in figures",
+        "LaidWords.drills={0,choice,0#0 drills|1#1 drill|1<{1} drills}",
         "# {0} - percent",
         "LaidWords.percent={0} %",
         "# {0} - how many",
-        "LaidWords.sections={0,choice,1#1 section|1<{0} sections}"
+        "# {1} - the same in figures",
+        "LaidWords.sections={0,choice,0#0 sections|1#1 section|1<{1} sections}"
     })
     static String of(Laid laid) {
         Stream<Optional<String>> told = Stream.of(
-                laid.drills().map(n -> Bundle.LaidWords_drills(number(n))),
+                laid.drills().map(n -> Bundle.LaidWords_drills(n, number(n))),
                 laid.percent().map(p -> Bundle.LaidWords_percent(number(p))),
-                laid.sections().map(n -> Bundle.LaidWords_sections(n)),
+                laid.sections().map(n -> Bundle.LaidWords_sections(n, number(n))),
                 Optional.of(bySymbol(laid.bySymbol())).filter(words -> !words.isEmpty()));
         return told.flatMap(Optional::stream).collect(Collectors.joining(", "));
     }
@@ -52,8 +54,9 @@ final class LaidWords {
         "LaidWords.share={0} % laid",
         "# {0} - percent",
         "LaidWords.aboutShare=about {0} % laid",
-        "# {0} - laid",
-        "LaidWords.noTotal={0} drills laid; how many the whole takes is not known",
+        "# {0} - how many are laid",
+        "# {1} - the same in figures",
+        "LaidWords.noTotal={0,choice,0#0 drills|1#1 drill|1<{1} drills} laid; how many the whole takes is not known",
         "LaidWords.unknown=How far it is can not be told yet"
     })
     static String of(Progress progress) {
@@ -68,7 +71,7 @@ final class LaidWords {
             String percent = number(Math.floor(progress.share().get() * PERCENT));
             return progress.estimated() ? Bundle.LaidWords_aboutShare(percent) : Bundle.LaidWords_share(percent);
         }
-        return laid.map(so -> Bundle.LaidWords_noTotal(number(so))).orElseGet(Bundle::LaidWords_unknown);
+        return laid.map(so -> Bundle.LaidWords_noTotal(so, number(so))).orElseGet(Bundle::LaidWords_unknown);
     }
 
     @Messages({
@@ -93,7 +96,7 @@ final class LaidWords {
     private static String number(Number number) {
         double value = number.doubleValue();
         return value == Math.rint(value)
-                ? new Balance(number.longValue(), 0, 0).words()
+                ? Balance.grouped(number.longValue())
                 : String.format(Locale.ROOT, "%.1f", value);
     }
 }

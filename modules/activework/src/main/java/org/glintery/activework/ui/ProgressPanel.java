@@ -6,6 +6,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.activework.Forecast;
 import org.glintery.api.activework.Progress;
+import org.glintery.api.ledger.Balance;
 import org.glintery.workbench.parts.FlowRows;
 import org.glintery.workbench.parts.HowWeKnow;
 import org.glintery.workbench.parts.InkedBar;
@@ -36,8 +37,9 @@ final class ProgressPanel extends JPanel {
         "# {0} - when",
         "ProgressPanel.done=Done {0}.",
         "# {0} - how many",
-        "# {1} - how long",
-        "ProgressPanel.worked={0,choice,1#One sitting|1<{0} sittings}, {1} in all."
+        "# {1} - the same in figures",
+        "# {2} - how long",
+        "ProgressPanel.worked={0,choice,1#One sitting|1<{1} sittings}, {2} in all."
     })
     void show(Progress progress, Forecast told) {
         bar.setShare(progress.share(), progress.estimated());
@@ -46,7 +48,11 @@ final class ProgressPanel extends JPanel {
                 ? Bundle.ProgressPanel_done(told.words())
                 : told.words();
         String worked = progress.minutes() > 0
-                ? " " + Bundle.ProgressPanel_worked(progress.sittings(), LaidWords.minutes(progress.minutes()))
+                ? " "
+                        + Bundle.ProgressPanel_worked(
+                                progress.sittings(),
+                                Balance.grouped(progress.sittings()),
+                                LaidWords.minutes(progress.minutes()))
                 : "";
         forecast.setText(sentence(when) + worked);
         how.setFigures(told.howWeKnow());

@@ -12,6 +12,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.Stored;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code bench complete}: the piece is made. */
@@ -29,8 +30,9 @@ public final class BenchCompleteVerb implements Verb {
     }
 
     @Override
+    @Messages("BenchCompleteVerb.summary=Complete a piece: book the last drills and begin its finish")
     public String summary() {
-        return "Complete a piece: book the last drills and begin its finish";
+        return Bundle.BenchCompleteVerb_summary();
     }
 
     @Override
@@ -39,12 +41,17 @@ public final class BenchCompleteVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "BenchCompleteVerb.piece=its title or id",
+        "BenchCompleteVerb.score=1 to 5",
+        "BenchCompleteVerb.comments=what there is to say"
+    })
     public List<Param> params() {
         return List.of(
-                Param.positional("piece", "PIECE", "its title or id"),
-                SaidOptions.ON,
-                Param.option("score", "N", "1 to 5"),
-                Param.option("comments", "TEXT", "what there is to say"));
+                Param.positional("piece", "PIECE", Bundle.BenchCompleteVerb_piece()),
+                SaidOptions.when(),
+                Param.option("score", "N", Bundle.BenchCompleteVerb_score()),
+                Param.option("comments", "TEXT", Bundle.BenchCompleteVerb_comments()));
     }
 
     @Override
@@ -57,6 +64,10 @@ public final class BenchCompleteVerb implements Verb {
         return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> complete(call, piece));
     }
 
+    @Messages({
+        "# {0} - title",
+        "BenchCompleteVerb.done={0} is made. Write it up with ''finish edit'', and clear its holder with ''kitdown''."
+    })
     private static VerbResult complete(VerbCall call, Stored<Piece> piece) {
         SaidOptions said = new SaidOptions(call);
         Completion completion = new Completion(
@@ -73,6 +84,6 @@ public final class BenchCompleteVerb implements Verb {
                 BenchOfCall.of(call).complete(call.workshop().view(), completion),
                 () -> VerbResult.said(
                         new Completed(piece.id(), title, completion.on(), completion.score()),
-                        title + " is made. Write it up with 'finish edit', and clear its holder with 'kitdown'."));
+                        Bundle.BenchCompleteVerb_done(title)));
     }
 }

@@ -14,6 +14,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.Stored;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code bench forecast}: when a piece will be done. */
@@ -45,8 +46,9 @@ public final class BenchForecastVerb implements Verb {
     }
 
     @Override
+    @Messages("BenchForecastVerb.summary=Tell when a piece will be done")
     public String summary() {
-        return "Tell when a piece will be done";
+        return Bundle.BenchForecastVerb_summary();
     }
 
     @Override
@@ -55,8 +57,9 @@ public final class BenchForecastVerb implements Verb {
     }
 
     @Override
+    @Messages("BenchForecastVerb.piece=its title or id")
     public List<Param> params() {
-        return List.of(Param.positional("piece", "PIECE", "its title or id"));
+        return List.of(Param.positional("piece", "PIECE", Bundle.BenchForecastVerb_piece()));
     }
 
     @Override
@@ -69,6 +72,7 @@ public final class BenchForecastVerb implements Verb {
         return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> foresee(call, piece));
     }
 
+    @Messages({"# {0} - title", "# {1} - forecast", "BenchForecastVerb.said={0}: {1}"})
     private static VerbResult foresee(VerbCall call, Stored<Piece> piece) {
         ActiveWork bench = BenchOfCall.of(call);
         var view = call.workshop().view();
@@ -86,6 +90,6 @@ public final class BenchForecastVerb implements Verb {
                 forecast.howWeKnow(),
                 progress);
         String figures = forecast.howWeKnow().isBlank() ? "" : "\n  " + forecast.howWeKnow();
-        return VerbResult.said(foreseen, title + ": " + forecast.words() + figures);
+        return VerbResult.said(foreseen, Bundle.BenchForecastVerb_said(title, forecast.words()) + figures);
     }
 }

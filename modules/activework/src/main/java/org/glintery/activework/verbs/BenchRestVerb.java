@@ -9,6 +9,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.Stored;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code bench rest}: lets a piece rest. */
@@ -21,8 +22,9 @@ public final class BenchRestVerb implements Verb {
     }
 
     @Override
+    @Messages("BenchRestVerb.summary=Let a piece rest")
     public String summary() {
-        return "Let a piece rest";
+        return Bundle.BenchRestVerb_summary();
     }
 
     @Override
@@ -31,8 +33,9 @@ public final class BenchRestVerb implements Verb {
     }
 
     @Override
+    @Messages("BenchRestVerb.piece=its title or id")
     public List<Param> params() {
-        return List.of(Param.positional("piece", "PIECE", "its title or id"), SaidOptions.ON);
+        return List.of(Param.positional("piece", "PIECE", Bundle.BenchRestVerb_piece()), SaidOptions.when());
     }
 
     @Override
@@ -45,6 +48,7 @@ public final class BenchRestVerb implements Verb {
         return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> rest(call, piece));
     }
 
+    @Messages({"# {0} - title", "BenchRestVerb.done={0} rests."})
     private static VerbResult rest(VerbCall call, Stored<Piece> piece) {
         SaidOptions said = new SaidOptions(call);
         About on = said.on();
@@ -55,6 +59,7 @@ public final class BenchRestVerb implements Verb {
                 call,
                 BenchOfCall.of(call).rest(call.workshop().view(), piece.id(), on),
                 () -> VerbResult.said(
-                        OnTheBench.of(call, piece.id()), piece.value().title() + " rests."));
+                        OnTheBench.of(call, piece.id()),
+                        Bundle.BenchRestVerb_done(piece.value().title())));
     }
 }

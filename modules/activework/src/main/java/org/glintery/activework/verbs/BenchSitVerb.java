@@ -16,6 +16,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.Stored;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code bench sit}: records a sitting. */
@@ -40,8 +41,9 @@ public final class BenchSitVerb implements Verb {
     }
 
     @Override
+    @Messages("BenchSitVerb.summary=Record a sitting: drills, percent, sections, or drills by symbol")
     public String summary() {
-        return "Record a sitting: drills, percent, sections, or drills by symbol";
+        return Bundle.BenchSitVerb_summary();
     }
 
     @Override
@@ -50,17 +52,27 @@ public final class BenchSitVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "BenchSitVerb.piece=its title or id",
+        "BenchSitVerb.drills=drills that were laid",
+        "BenchSitVerb.percent=percent of the whole piece that was laid",
+        "BenchSitVerb.sections=sections that were laid",
+        "BenchSitVerb.symbol=drills of one symbol, booked to the canvas; once for each",
+        "BenchSitVerb.minutes=how long, pauses left out",
+        "BenchSitVerb.where=the place, such as 'kitchen table'",
+        "BenchSitVerb.note=anything else"
+    })
     public List<Param> params() {
         return List.of(
-                Param.positional("piece", "PIECE", "its title or id"),
-                Param.option("drills", "N", "drills that were laid"),
-                Param.option("percent", "P", "percent of the whole piece that was laid"),
-                Param.option("sections", "N", "sections that were laid"),
-                Param.option("symbol", "SYMBOL=N", "drills of one symbol, booked to the canvas; once for each"),
-                Param.option("minutes", "N", "how long, pauses left out"),
-                SaidOptions.ON,
-                Param.option("where", "TEXT", "the place, such as 'kitchen table'"),
-                Param.option("note", "TEXT", "anything else"));
+                Param.positional("piece", "PIECE", Bundle.BenchSitVerb_piece()),
+                Param.option("drills", "N", Bundle.BenchSitVerb_drills()),
+                Param.option("percent", "P", Bundle.BenchSitVerb_percent()),
+                Param.option("sections", "N", Bundle.BenchSitVerb_sections()),
+                Param.option("symbol", "SYMBOL=N", Bundle.BenchSitVerb_symbol()),
+                Param.option("minutes", "N", Bundle.BenchSitVerb_minutes()),
+                SaidOptions.when(),
+                Param.option("where", "TEXT", Bundle.BenchSitVerb_where()),
+                Param.option("note", "TEXT", Bundle.BenchSitVerb_note()));
     }
 
     @Override
@@ -98,12 +110,13 @@ public final class BenchSitVerb implements Verb {
         return VerbSteps.apply(call, BenchOfCall.of(call).sit(view, id, sitting), () -> answer(call, id, sitting));
     }
 
+    @Messages({"# {0} - title", "# {1} - how far it is, a sentence", "BenchSitVerb.done=Sat at {0}. {1}"})
     private static VerbResult answer(VerbCall call, UUID id, Sitting sitting) {
         var view = call.workshop().view();
         String title =
                 view.find(Piece.TYPE, sitting.piece()).orElseThrow().value().title();
         Progress progress = BenchOfCall.of(call).progress(view, sitting.piece());
         Sat sat = new Sat(id, sitting.piece(), title, sitting.day(), sitting.minutes(), sitting.laid(), progress);
-        return VerbResult.said(sat, "Sat at " + title + ". " + ProgressWords.of(progress));
+        return VerbResult.said(sat, Bundle.BenchSitVerb_done(title, ProgressWords.of(progress)));
     }
 }

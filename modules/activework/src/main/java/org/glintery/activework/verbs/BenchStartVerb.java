@@ -9,6 +9,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.Stored;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code bench start}: puts a piece on the bench. */
@@ -21,8 +22,9 @@ public final class BenchStartVerb implements Verb {
     }
 
     @Override
+    @Messages("BenchStartVerb.summary=Put a piece on the bench")
     public String summary() {
-        return "Put a piece on the bench";
+        return Bundle.BenchStartVerb_summary();
     }
 
     @Override
@@ -31,8 +33,9 @@ public final class BenchStartVerb implements Verb {
     }
 
     @Override
+    @Messages("BenchStartVerb.piece=its title or id")
     public List<Param> params() {
-        return List.of(Param.positional("piece", "PIECE", "its title or id"), SaidOptions.ON);
+        return List.of(Param.positional("piece", "PIECE", Bundle.BenchStartVerb_piece()), SaidOptions.when());
     }
 
     @Override
@@ -45,6 +48,7 @@ public final class BenchStartVerb implements Verb {
         return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> start(call, piece));
     }
 
+    @Messages({"# {0} - title", "BenchStartVerb.done={0} is on the bench."})
     private static VerbResult start(VerbCall call, Stored<Piece> piece) {
         SaidOptions said = new SaidOptions(call);
         About on = said.on();
@@ -55,6 +59,7 @@ public final class BenchStartVerb implements Verb {
                 call,
                 BenchOfCall.of(call).start(call.workshop().view(), piece.id(), on),
                 () -> VerbResult.said(
-                        OnTheBench.of(call, piece.id()), piece.value().title() + " is on the bench."));
+                        OnTheBench.of(call, piece.id()),
+                        Bundle.BenchStartVerb_done(piece.value().title())));
     }
 }

@@ -1,6 +1,8 @@
 package org.glintery.activework.verbs;
 
 import org.glintery.api.activework.Progress;
+import org.glintery.api.ledger.Balance;
+import org.openide.util.NbBundle.Messages;
 
 /** How far a piece is, in one sentence. */
 final class ProgressWords {
@@ -10,24 +12,67 @@ final class ProgressWords {
     private ProgressWords() {}
 
     static String of(Progress progress) {
-        String about = progress.estimated() ? "About " : "";
-        if (progress.share().isPresent()
-                && progress.laidDrills().isPresent()
-                && progress.totalDrills().isPresent()) {
-            return about + progress.laidDrills().get() + " of "
-                    + progress.totalDrills().get() + " drills are laid, "
-                    + percent(progress.share().get()) + ".";
+        if (progress.share().isEmpty()) {
+            return withoutTotal(progress);
         }
-        if (progress.share().isPresent()) {
-            return about + percent(progress.share().get()) + " is laid.";
+        long percent = percent(progress.share().get());
+        return progress.laidDrills().isPresent() && progress.totalDrills().isPresent()
+                ? drills(progress.laidDrills().get(), progress.totalDrills().get(), percent, progress.estimated())
+                : share(percent, progress.estimated());
+    }
+
+    @Messages({
+        "# {0} - how many are laid",
+        "# {1} - the same in figures",
+        "# {2} - of how many",
+        "# {3} - percent",
+        "ProgressWords.drills={1} of {2} drills {0,choice,0#are|1#is|1<are} laid, {3} %.",
+        "# {0} - how many are laid",
+        "# {1} - the same in figures",
+        "# {2} - of how many",
+        "# {3} - percent",
+        "ProgressWords.aboutDrills=About {1} of {2} drills {0,choice,0#are|1#is|1<are} laid, {3} %."
+    })
+    private static String drills(long laid, long total, long percent, boolean estimated) {
+        String so = Balance.grouped(laid);
+        String all = Balance.grouped(total);
+        return estimated
+                ? Bundle.ProgressWords_aboutDrills(laid, so, all, String.valueOf(percent))
+                : Bundle.ProgressWords_drills(laid, so, all, String.valueOf(percent));
+    }
+
+    @Messages({
+        "# {0} - percent",
+        "ProgressWords.share={0} % is laid.",
+        "# {0} - percent",
+        "ProgressWords.aboutShare=About {0} % is laid."
+    })
+    private static String share(long percent, boolean estimated) {
+        String so = String.valueOf(percent);
+        return estimated ? Bundle.ProgressWords_aboutShare(so) : Bundle.ProgressWords_share(so);
+    }
+
+    @Messages({
+        "# {0} - how many",
+        "# {1} - the same in figures",
+        "ProgressWords.noTotal={0,choice,0#0 drills are|1#1 drill is|1<{1} drills are} laid; how many the whole takes is not known.",
+        "# {0} - how many",
+        "# {1} - the same in figures",
+        "ProgressWords.aboutNoTotal=About {0,choice,0#0 drills are|1#1 drill is|1<{1} drills are} laid; how many the whole takes is not known.",
+        "ProgressWords.unknown=How far it is can't be told yet."
+    })
+    private static String withoutTotal(Progress progress) {
+        if (progress.laidDrills().isEmpty()) {
+            return Bundle.ProgressWords_unknown();
         }
-        return progress.laidDrills()
-                .map(laid -> about + laid + " drills are laid; how many the whole takes is not known.")
-                .orElse("How far it is can't be told yet.");
+        long laid = progress.laidDrills().get();
+        return progress.estimated()
+                ? Bundle.ProgressWords_aboutNoTotal(laid, Balance.grouped(laid))
+                : Bundle.ProgressWords_noTotal(laid, Balance.grouped(laid));
     }
 
     /** Whole percents; 100 only when it is all. */
-    private static String percent(double share) {
-        return (share >= 1 ? PERCENT : Math.min(PERCENT - 1, Math.round(share * PERCENT))) + " %";
+    private static long percent(double share) {
+        return share >= 1 ? PERCENT : Math.min(PERCENT - 1, Math.round(share * PERCENT));
     }
 }

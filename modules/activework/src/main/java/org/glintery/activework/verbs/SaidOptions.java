@@ -5,14 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.glintery.api.activework.Laid;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbCall;
+import org.openide.util.NbBundle.Messages;
 
 /** Days and numbers among a verb's options. Used once; not safe for several threads. */
 final class SaidOptions {
-
-    static final Param ON = Param.option("on", "DATE", "when, as 'about October'; today when not said");
 
     private final VerbCall call;
     private Optional<String> misunderstood = Optional.empty();
@@ -21,18 +21,27 @@ final class SaidOptions {
         this.call = call;
     }
 
+    @Messages("SaidOptions.on=when, as 'about October'; today when not said")
+    static Param when() {
+        return Param.option("on", "DATE", Bundle.SaidOptions_on());
+    }
+
     /** What was first not understood; what the other methods gave is then not to be used. */
     Optional<String> misunderstood() {
         return misunderstood;
     }
 
     /** The day that {@code --on} says, else today. */
+    @Messages({
+        "# {0} - what was written",
+        "SaidOptions.noDate=--on ''{0}'' is not a date. Write it like 2025-03-31 or ''about October 2024''."
+    })
     About on() {
         LocalDate today = LocalDate.now(call.clock());
         Optional<String> written = call.value("on");
         Optional<About> said = written.flatMap(words -> About.said(words, today));
         if (written.isPresent() && said.isEmpty()) {
-            wrong("--on '" + written.get() + "' is not a date. Write it like 2025-03-31 or 'about October 2024'.");
+            wrong(Bundle.SaidOptions_noDate(written.get()));
         }
         return said.orElse(About.on(today));
     }
@@ -50,16 +59,29 @@ final class SaidOptions {
         return whole(option, most).map(Long::intValue);
     }
 
+    @Messages({
+        "# {0} - option",
+        "# {1} - what was written",
+        "SaidOptions.noWhole=--{0} is a whole number, not ''{1}''.",
+        "# {0} - option",
+        "# {1} - the most",
+        "# {2} - what was written",
+        "SaidOptions.noWholeUpTo=--{0} is a whole number up to {1}, not ''{2}''."
+    })
     private Optional<Long> whole(String option, long most) {
         Optional<String> written = call.value(option);
         Optional<Long> number = written.flatMap(SaidOptions::number).filter(n -> n >= 0 && n <= most);
         if (written.isPresent() && number.isEmpty()) {
-            String range = most == Long.MAX_VALUE || most == Integer.MAX_VALUE ? "" : " up to " + most;
-            wrong("--" + option + " is a whole number" + range + ", not '" + written.get() + "'.");
+            boolean any = most >= Integer.MAX_VALUE;
+            wrong(
+                    any
+                            ? Bundle.SaidOptions_noWhole(option, written.get())
+                            : Bundle.SaidOptions_noWholeUpTo(option, Balance.grouped(most), written.get()));
         }
         return number;
     }
 
+    @Messages({"# {0} - what was written", "SaidOptions.noPercent=--percent is a number from 0 to 100, not ''{0}''."})
     private Optional<Double> percent() {
         Optional<String> written = call.value("percent");
         if (written.isEmpty()) {
@@ -74,11 +96,15 @@ final class SaidOptions {
         } catch (NumberFormatException e) {
             // told below, as for a number that is out of range
         }
-        wrong("--percent is a number from 0 to 100, not '" + written.get() + "'.");
+        wrong(Bundle.SaidOptions_noPercent(written.get()));
         return Optional.empty();
     }
 
     /** The last equals sign divides: a symbol may be an equals sign itself. */
+    @Messages({
+        "# {0} - what was written",
+        "SaidOptions.noSymbol=--symbol is written SYMBOL=COUNT, such as A=120, not ''{0}''."
+    })
     private Map<String, Long> bySymbol() {
         Map<String, Long> counts = new LinkedHashMap<>();
         for (String written : call.values("symbol")) {
@@ -87,7 +113,7 @@ final class SaidOptions {
                     ? Optional.empty()
                     : number(written.substring(equals + 1)).filter(n -> n >= 0);
             if (count.isEmpty()) {
-                wrong("--symbol is written SYMBOL=COUNT, such as A=120, not '" + written + "'.");
+                wrong(Bundle.SaidOptions_noSymbol(written));
             } else {
                 counts.merge(written.substring(0, equals).strip(), count.get(), Long::sum);
             }

@@ -59,7 +59,7 @@ class BenchVerbsTest {
                         .with("where", "kitchen table")
                         .with("note", "calm"));
 
-        assertThat(said).isEqualTo("Sat at Rope-walk. 250 of 1000 drills are laid, 25 %.");
+        assertThat(said).isEqualTo("Sat at Rope-walk. 250 of 1\u2009000 drills are laid, 25 %.");
         Sitting sitting = shop.bench().sittings(shop.view(), piece).get(0).value();
         assertThat(sitting.minutes()).contains(95);
         assertThat(sitting.day().words()).isEqualTo("about October 2024");
@@ -93,6 +93,8 @@ class BenchVerbsTest {
 
         assertThat(refused).isInstanceOf(VerbResult.Refused.class);
         assertThat(((VerbResult.Refused) refused).refusal().code()).isEqualTo("not-enough");
+        assertThat(((VerbResult.Refused) refused).refusal().text())
+                .startsWith("Of A, 200 are booked in the pockets and bags of the piece, fewer than 201.");
         assertThat(shop.bench().sittings(shop.view(), piece)).isEmpty();
         text(new BenchSitVerb(), call().with("symbol", "B=30"));
         assertThat(shop.count(new Spot.OnCanvas(piece), T2)).isEqualTo(30);

@@ -14,6 +14,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.Stored;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code finish edit}: writes the record of a made piece, or an old finish that comes with its piece. */
@@ -26,8 +27,9 @@ public final class FinishEditVerb implements Verb {
     }
 
     @Override
+    @Messages("FinishEditVerb.summary=Write or correct the finish of a piece; with --old, write a finish from before")
     public String summary() {
-        return "Write or correct the finish of a piece; with --old, write a finish from before";
+        return Bundle.FinishEditVerb_summary();
     }
 
     @Override
@@ -36,11 +38,15 @@ public final class FinishEditVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "FinishEditVerb.piece=its title or id; with --old, the title of the finish",
+        "FinishEditVerb.old=a finish from before: its piece is added as made"
+    })
     public List<Param> params() {
         List<Param> params = new ArrayList<>(List.of(
-                Param.positional("piece", "PIECE", "its title or id; with --old, the title of the finish"),
-                Param.flag("old", "a finish from before: its piece is added as made")));
-        params.addAll(FinishOptions.PARAMS);
+                Param.positional("piece", "PIECE", Bundle.FinishEditVerb_piece()),
+                Param.flag("old", Bundle.FinishEditVerb_old())));
+        params.addAll(FinishOptions.params());
         return params;
     }
 

@@ -13,6 +13,7 @@ import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.Stored;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code finish list}: all finishes, latest first, or those still to be written. */
@@ -38,8 +39,9 @@ public final class FinishListVerb implements Verb {
     }
 
     @Override
+    @Messages("FinishListVerb.summary=List the finishes, latest first")
     public String summary() {
-        return "List the finishes, latest first";
+        return Bundle.FinishListVerb_summary();
     }
 
     @Override
@@ -48,8 +50,9 @@ public final class FinishListVerb implements Verb {
     }
 
     @Override
+    @Messages("FinishListVerb.toWrite=only those with something left for later")
     public List<Param> params() {
-        return List.of(Param.flag("to-write", "only those with something left for later"));
+        return List.of(Param.flag("to-write", Bundle.FinishListVerb_toWrite()));
     }
 
     @Override
@@ -58,13 +61,25 @@ public final class FinishListVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "FinishListVerb.title=Title",
+        "FinishListVerb.finished=Finished",
+        "FinishListVerb.score=Score",
+        "FinishListVerb.later=Still to be written",
+        "FinishListVerb.id=Id"
+    })
     public VerbResult run(VerbCall call) {
         boolean onlyToWrite = call.flag("to-write");
         List<Line> lines = FinishesOfCall.of(call).all(call.workshop().view()).stream()
                 .filter(finish -> !onlyToWrite || !finish.value().later().isEmpty())
                 .map(Line::of)
                 .toList();
-        TextTable table = new TextTable("Title", "Finished", "Score", "Still to be written", "Id");
+        TextTable table = new TextTable(
+                Bundle.FinishListVerb_title(),
+                Bundle.FinishListVerb_finished(),
+                Bundle.FinishListVerb_score(),
+                Bundle.FinishListVerb_later(),
+                Bundle.FinishListVerb_id());
         lines.forEach(line -> table.row(
                 line.title(),
                 FinishWords.date(line.finishedOn()),
@@ -74,7 +89,8 @@ public final class FinishListVerb implements Verb {
         return VerbResult.said(new FinishList(lines), table.isEmpty() ? none(onlyToWrite) : table.toString());
     }
 
+    @Messages({"FinishListVerb.nothingLeft=Nothing is left to be written.", "FinishListVerb.none=No finishes."})
     private static String none(boolean onlyToWrite) {
-        return onlyToWrite ? "Nothing is left to be written." : "No finishes.";
+        return onlyToWrite ? Bundle.FinishListVerb_nothingLeft() : Bundle.FinishListVerb_none();
     }
 }

@@ -17,31 +17,50 @@ import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.workshop.Picture;
+import org.openide.util.NbBundle.Messages;
 
 /** The fields of a finish as options; an empty value empties a field. Used once; not safe for several threads. */
 final class FinishOptions {
-
-    static final List<Param> PARAMS = List.of(
-            Param.option("title", "TEXT", "what it is called"),
-            Param.option("started", "DATE", "when it was begun, as 'spring 2023'"),
-            Param.option("finished", "DATE", "when it was finished, as 'about October 2024'"),
-            Param.option("score", "N", "1 to 5, or none"),
-            Param.option("making", "TEXT", "how it was to make"),
-            Param.option("altered", "TEXT", "what was changed from the design as sold"),
-            Param.option("tool", "TEXT", "a tool it was made with; once for each, in place of those before"),
-            Param.option("where", "TEXT", "where it was made"),
-            Param.option("sealing", "WORD", all(Sealing.class)),
-            Param.option("photo", "FILE", "adds a photo of the finish; once for each"),
-            Param.option("sketch", "FILE", "adds a drawing of it; once for each"),
-            Param.option("comments", "TEXT", "anything else"),
-            Param.option("later", "FIELD", "leaves a field for later; once for each: " + all(Field.class)),
-            Param.option("not-later", "FIELD", "no longer waits for a field; once for each"));
 
     private final VerbCall call;
     private Optional<String> misunderstood = Optional.empty();
 
     FinishOptions(VerbCall call) {
         this.call = call;
+    }
+
+    @Messages({
+        "FinishOptions.title=what it is called",
+        "FinishOptions.started=when it was begun, as 'spring 2023'",
+        "FinishOptions.finished=when it was finished, as 'about October 2024'",
+        "FinishOptions.score=1 to 5, or none",
+        "FinishOptions.making=how it was to make",
+        "FinishOptions.altered=what was changed from the design as sold",
+        "FinishOptions.tool=a tool it was made with; once for each, in place of those before",
+        "FinishOptions.where=where it was made",
+        "FinishOptions.photo=adds a photo of the finish; once for each",
+        "FinishOptions.sketch=adds a drawing of it; once for each",
+        "FinishOptions.comments=anything else",
+        "FinishOptions.notLater=no longer waits for a field; once for each",
+        "# {0} - the fields",
+        "FinishOptions.later=leaves a field for later; once for each: {0}"
+    })
+    static List<Param> params() {
+        return List.of(
+                Param.option("title", "TEXT", Bundle.FinishOptions_title()),
+                Param.option("started", "DATE", Bundle.FinishOptions_started()),
+                Param.option("finished", "DATE", Bundle.FinishOptions_finished()),
+                Param.option("score", "N", Bundle.FinishOptions_score()),
+                Param.option("making", "TEXT", Bundle.FinishOptions_making()),
+                Param.option("altered", "TEXT", Bundle.FinishOptions_altered()),
+                Param.option("tool", "TEXT", Bundle.FinishOptions_tool()),
+                Param.option("where", "TEXT", Bundle.FinishOptions_where()),
+                Param.option("sealing", "WORD", all(Sealing.class)),
+                Param.option("photo", "FILE", Bundle.FinishOptions_photo()),
+                Param.option("sketch", "FILE", Bundle.FinishOptions_sketch()),
+                Param.option("comments", "TEXT", Bundle.FinishOptions_comments()),
+                Param.option("later", "FIELD", Bundle.FinishOptions_later(all(Field.class))),
+                Param.option("not-later", "FIELD", Bundle.FinishOptions_notLater()));
     }
 
     /** What was first not understood; what {@link #over} gave is then not to be used. */
@@ -73,6 +92,11 @@ final class FinishOptions {
         return call.value(option).map(String::strip).orElse(before);
     }
 
+    @Messages({
+        "# {0} - option",
+        "# {1} - what was written",
+        "FinishOptions.noDate=--{0} ''{1}'' is not a date. Write it like 2025-03-31, ''about October 2024'' or ''spring 2023''."
+    })
     private Optional<About> date(String option, Optional<About> before) {
         Optional<String> written = call.value(option);
         if (written.isEmpty()) {
@@ -83,12 +107,15 @@ final class FinishOptions {
         }
         Optional<About> said = About.said(written.get(), LocalDate.now(call.clock()));
         if (said.isEmpty()) {
-            wrong("--" + option + " '" + written.get()
-                    + "' is not a date. Write it like 2025-03-31, 'about October 2024' or 'spring 2023'.");
+            wrong(Bundle.FinishOptions_noDate(option, written.get()));
         }
         return said;
     }
 
+    @Messages({
+        "# {0} - what was written",
+        "FinishOptions.noScore=--score is a whole number from 1 to 5, or none, not ''{0}''."
+    })
     private Optional<Integer> score(Optional<Integer> before) {
         Optional<String> written = call.value("score").map(String::strip);
         if (written.isEmpty()) {
@@ -98,7 +125,7 @@ final class FinishOptions {
             return Optional.empty();
         }
         if (!written.get().matches("[1-5]")) {
-            wrong("--score is a whole number from 1 to 5, or none, not '" + written.get() + "'.");
+            wrong(Bundle.FinishOptions_noScore(written.get()));
             return before;
         }
         return Optional.of(Integer.valueOf(written.get()));
@@ -131,13 +158,19 @@ final class FinishOptions {
         return both;
     }
 
+    @Messages({
+        "# {0} - option",
+        "# {1} - the words",
+        "# {2} - what was written",
+        "FinishOptions.noWord=--{0} is one of {1}, not ''{2}''."
+    })
     private <E extends Enum<E>> Optional<E> word(String option, Class<E> words, String written) {
         String wanted = written.strip().toLowerCase(Locale.ROOT);
         Optional<E> found = constants(words)
                 .filter(word -> FinishWords.written(word).equals(wanted))
                 .findFirst();
         if (found.isEmpty()) {
-            wrong("--" + option + " is one of " + all(words) + ", not '" + written + "'.");
+            wrong(Bundle.FinishOptions_noWord(option, all(words), written));
         }
         return found;
     }

@@ -10,6 +10,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.Stored;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code finish show}: the record of a made piece. */
@@ -22,8 +23,9 @@ public final class FinishShowVerb implements Verb {
     }
 
     @Override
+    @Messages("FinishShowVerb.summary=Show the finish of a piece")
     public String summary() {
-        return "Show the finish of a piece";
+        return Bundle.FinishShowVerb_summary();
     }
 
     @Override
@@ -32,8 +34,9 @@ public final class FinishShowVerb implements Verb {
     }
 
     @Override
+    @Messages("FinishShowVerb.piece=its title or id")
     public List<Param> params() {
-        return List.of(Param.positional("piece", "PIECE", "its title or id"));
+        return List.of(Param.positional("piece", "PIECE", Bundle.FinishShowVerb_piece()));
     }
 
     @Override
@@ -46,12 +49,15 @@ public final class FinishShowVerb implements Verb {
         return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> show(call, piece));
     }
 
+    @Messages({
+        "# {0} - title",
+        "FinishShowVerb.none={0} has no finish yet. Complete it, or write one with ''finish edit''."
+    })
     private static VerbResult show(VerbCall call, Stored<Piece> piece) {
         Optional<Stored<Finish>> finish = call.workshop().view().find(Finish.TYPE, piece.id());
         if (finish.isEmpty()) {
             return VerbResult.refused(
-                    "no-finish",
-                    piece.value().title() + " has no finish yet. Complete it, or write one with 'finish edit'.");
+                    "no-finish", Bundle.FinishShowVerb_none(piece.value().title()));
         }
         FinishShown shown = FinishShown.of(piece.id(), finish.get().value());
         return VerbResult.said(shown, shown.text());

@@ -20,6 +20,7 @@ import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code piece frame}: decides how a piece will hang and tells what that comes to; without options, shows it. */
@@ -32,8 +33,9 @@ public final class PieceFrameVerb implements Verb {
     }
 
     @Override
+    @Messages("PieceFrameVerb.summary=Decide how a piece will hang, with exact rails, or that it stays unframed")
     public String summary() {
-        return "Decide how a piece will hang, with exact rails, or that it stays unframed";
+        return Bundle.PieceFrameVerb_summary();
     }
 
     @Override
@@ -42,11 +44,12 @@ public final class PieceFrameVerb implements Verb {
     }
 
     @Override
+    @Messages({"PieceFrameVerb.piece=its title or id", "PieceFrameVerb.planOnly=only tells the sums, records nothing"})
     public List<Param> params() {
         List<Param> params = new ArrayList<>(List.of(
-                Param.positional("piece", "PIECE", "its title or id"),
-                Param.flag("plan-only", "only tells the sums, records nothing")));
-        params.addAll(PlanOptions.PARAMS);
+                Param.positional("piece", "PIECE", Bundle.PieceFrameVerb_piece()),
+                Param.flag("plan-only", Bundle.PieceFrameVerb_planOnly())));
+        params.addAll(PlanOptions.params());
         return params;
     }
 

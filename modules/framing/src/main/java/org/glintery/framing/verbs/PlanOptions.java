@@ -14,32 +14,10 @@ import org.glintery.api.framing.Moulding;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbCall;
+import org.openide.util.NbBundle.Messages;
 
 /** A frame plan as options, over the plan there was. Used once; not safe for several threads. */
 final class PlanOptions {
-
-    static final List<Param> PARAMS = List.of(
-            Param.flag("not-framed", "it stays as it is"),
-            Param.flag("frame", "in a frame of moulding, mitred"),
-            Param.flag("stretched", "on stretcher bars"),
-            Param.flag("on-board", "on a board"),
-            Param.flag("hanger", "between two laths"),
-            Param.flag("sleeve", "in a sleeve"),
-            Param.flag("undecided", "leaves it open again"),
-            Param.option("width", "MM", "what goes into the frame, across; the drilled area when not said"),
-            Param.option("height", "MM", "what goes into the frame, down"),
-            Param.option("moulding", "NAME", "what the moulding is called"),
-            Param.option("moulding-width", "MM", "its face, from outer edge to sight edge"),
-            Param.option("lip", "MM", "how far its lip lies over the piece"),
-            Param.option("rebate", "MM", "how deep its rebate is"),
-            Param.option("allowance", "MM", "play in the rebate, in all a dimension; 3.2 when not said"),
-            Param.option("kerf", "MM", "what one saw cut takes; 3 when not said"),
-            Param.option("glazing", "WORD", "none, glass or acrylic"),
-            Param.option("glazing-thickness", "MM", "how thick it is; 2 when not said"),
-            Param.option("lives-at", "TEXT", "where the piece is or will be"),
-            Param.option("place", "PLACE", "the keeping place where it is, by name or id"),
-            Param.option("on", "DATE", "when it was decided"),
-            Param.option("notes", "TEXT", "anything else"));
 
     private static final Map<String, Decision> DECISIONS = decisions();
 
@@ -53,6 +31,54 @@ final class PlanOptions {
         this.call = call;
     }
 
+    @Messages({
+        "PlanOptions.notFramed=it stays as it is",
+        "PlanOptions.frame=in a frame of moulding, mitred",
+        "PlanOptions.stretched=on stretcher bars",
+        "PlanOptions.onBoard=on a board",
+        "PlanOptions.hanger=between two laths",
+        "PlanOptions.sleeve=in a sleeve",
+        "PlanOptions.undecided=leaves it open again",
+        "PlanOptions.width=what goes into the frame, across; the drilled area when not said",
+        "PlanOptions.height=what goes into the frame, down",
+        "PlanOptions.moulding=what the moulding is called",
+        "PlanOptions.mouldingWidth=its face, from outer edge to sight edge",
+        "PlanOptions.lip=how far its lip lies over the piece",
+        "PlanOptions.rebate=how deep its rebate is",
+        "PlanOptions.allowance=play in the rebate, in all a dimension; 3.2 when not said",
+        "PlanOptions.kerf=what one saw cut takes; 3 when not said",
+        "PlanOptions.glazing=none, glass or acrylic",
+        "PlanOptions.glazingThickness=how thick it is; 2 when not said",
+        "PlanOptions.livesAt=where the piece is or will be",
+        "PlanOptions.place=the keeping place where it is, by name or id",
+        "PlanOptions.on=when it was decided",
+        "PlanOptions.notes=anything else"
+    })
+    static List<Param> params() {
+        return List.of(
+                Param.flag("not-framed", Bundle.PlanOptions_notFramed()),
+                Param.flag("frame", Bundle.PlanOptions_frame()),
+                Param.flag("stretched", Bundle.PlanOptions_stretched()),
+                Param.flag("on-board", Bundle.PlanOptions_onBoard()),
+                Param.flag("hanger", Bundle.PlanOptions_hanger()),
+                Param.flag("sleeve", Bundle.PlanOptions_sleeve()),
+                Param.flag("undecided", Bundle.PlanOptions_undecided()),
+                Param.option("width", "MM", Bundle.PlanOptions_width()),
+                Param.option("height", "MM", Bundle.PlanOptions_height()),
+                Param.option("moulding", "NAME", Bundle.PlanOptions_moulding()),
+                Param.option("moulding-width", "MM", Bundle.PlanOptions_mouldingWidth()),
+                Param.option("lip", "MM", Bundle.PlanOptions_lip()),
+                Param.option("rebate", "MM", Bundle.PlanOptions_rebate()),
+                Param.option("allowance", "MM", Bundle.PlanOptions_allowance()),
+                Param.option("kerf", "MM", Bundle.PlanOptions_kerf()),
+                Param.option("glazing", "WORD", Bundle.PlanOptions_glazing()),
+                Param.option("glazing-thickness", "MM", Bundle.PlanOptions_glazingThickness()),
+                Param.option("lives-at", "TEXT", Bundle.PlanOptions_livesAt()),
+                Param.option("place", "PLACE", Bundle.PlanOptions_place()),
+                Param.option("on", "DATE", Bundle.PlanOptions_on()),
+                Param.option("notes", "TEXT", Bundle.PlanOptions_notes()));
+    }
+
     /** What was first not understood; what {@link #over} gave is then not to be used. */
     Optional<String> misunderstood() {
         return misunderstood;
@@ -60,7 +86,7 @@ final class PlanOptions {
 
     /** Whether any option says something about a plan. */
     boolean saySomething() {
-        return PARAMS.stream()
+        return params().stream()
                 .anyMatch(p -> call.flag(p.name()) || call.value(p.name()).isPresent());
     }
 
@@ -92,15 +118,21 @@ final class PlanOptions {
         return decisions;
     }
 
+    @Messages({
+        "# {0} - the first option",
+        "# {1} - the second",
+        "PlanOptions.severalDecisions=One decision at a time: --{0} or --{1}."
+    })
     private Decision decision(Decision before) {
         List<String> said = DECISIONS.keySet().stream().filter(call::flag).toList();
         if (said.size() > 1) {
-            wrong("One decision at a time: --" + String.join(" or --", said) + ".");
+            wrong(Bundle.PlanOptions_severalDecisions(said.get(0), said.get(1)));
         }
         return said.isEmpty() ? before : DECISIONS.get(said.get(0));
     }
 
     /** A moulding begins with its width; a lip that is not told covers nothing. */
+    @Messages("PlanOptions.noMouldingWidth=A moulding needs its width: --moulding-width MM.")
     private Optional<Moulding> moulding(Optional<Moulding> before) {
         Optional<String> name = call.value("moulding").map(String::strip);
         Optional<Double> width = millimetres("moulding-width").or(() -> before.map(Moulding::widthMm));
@@ -108,7 +140,7 @@ final class PlanOptions {
         Optional<Double> rebate = millimetres("rebate").or(() -> before.map(Moulding::rebateDepthMm));
         if (width.isEmpty()) {
             if (lip.isPresent() || rebate.isPresent() || name.isPresent()) {
-                wrong("A moulding needs its width: --moulding-width MM.");
+                wrong(Bundle.PlanOptions_noMouldingWidth());
             }
             return Optional.empty();
         }
@@ -120,22 +152,32 @@ final class PlanOptions {
     }
 
     /** Another material is as thick as is usual, if nothing else is said. */
+    @Messages({
+        "# {0} - what was written",
+        "PlanOptions.noGlazing=--glazing is none, glass or acrylic, not ''{0}''.",
+        "PlanOptions.noThickness=--glazing-thickness is for glass or acrylic, and more than 0."
+    })
     private Glazing glazing(Glazing before) {
         Optional<String> word = call.value("glazing").map(String::strip);
         if (word.filter(w -> !MATERIALS.containsKey(w)).isPresent()) {
-            wrong("--glazing is none, glass or acrylic, not '" + word.get() + "'.");
+            wrong(Bundle.PlanOptions_noGlazing(word.get()));
         }
         Material material =
                 word.map(w -> MATERIALS.getOrDefault(w, before.material())).orElse(before.material());
         Optional<Double> thicknessMm = millimetres("glazing-thickness");
         if (thicknessMm.isPresent() && (material == Material.NONE || thicknessMm.get() == 0)) {
-            wrong("--glazing-thickness is for glass or acrylic, and more than 0.");
+            wrong(Bundle.PlanOptions_noThickness());
             return before;
         }
         Glazing glazing = material == before.material() ? before : Glazing.usual(material);
         return thicknessMm.map(mm -> new Glazing(material, mm)).orElse(glazing);
     }
 
+    @Messages({
+        "# {0} - option",
+        "# {1} - what was written",
+        "PlanOptions.noMillimetres=--{0} is a number of millimetres, not ''{1}''."
+    })
     private Optional<Double> millimetres(String option) {
         Optional<String> written = call.value(option);
         if (written.isEmpty()) {
@@ -149,15 +191,19 @@ final class PlanOptions {
         } catch (NumberFormatException e) {
             // told below, as for a number that is out of range
         }
-        wrong("--" + option + " is a number of millimetres, not '" + written.get() + "'.");
+        wrong(Bundle.PlanOptions_noMillimetres(option, written.get()));
         return Optional.empty();
     }
 
+    @Messages({
+        "# {0} - what was written",
+        "PlanOptions.noDate=--on ''{0}'' is not a date. Write it like 2025-03-31 or ''about October 2024''."
+    })
     private Optional<About> date(Optional<About> before) {
         Optional<String> written = call.value("on");
         Optional<About> said = written.flatMap(words -> About.said(words, LocalDate.now(call.clock())));
         if (written.isPresent() && said.isEmpty()) {
-            wrong("--on '" + written.get() + "' is not a date. Write it like 2025-03-31 or 'about October 2024'.");
+            wrong(Bundle.PlanOptions_noDate(written.get()));
         }
         return said.or(() -> before);
     }

@@ -53,7 +53,7 @@ class HostileTest {
 
     @Test
     void refusesCountsThatCannotBe() {
-        move("-5").refused(2, "--count", "-5", "Usage: glintery-do drills move");
+        move("-5").refused(2, "--count", "-5", "'glintery-do drills move --help' tells more.");
         move("99999999999999999999").refused(2, "--count");
         move("13").refused(1, "12", "13");
         move("lots").refused(2, "lots");

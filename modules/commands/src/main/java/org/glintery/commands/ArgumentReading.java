@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.glintery.api.Result;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Param.Kind;
 import org.glintery.api.verb.Verb;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * Reads the words behind a verb: {@code --name VALUE}, {@code --name=VALUE}, {@code --flag}, positionals. A word of one
@@ -33,11 +35,18 @@ final class ArgumentReading {
     }
 
     static ArgumentReading of(Verb verb) {
-        return new ArgumentReading(
-                Stream.concat(verb.params().stream(), CommonParams.ALL.stream()).toList());
+        return new ArgumentReading(Stream.concat(verb.params().stream(), CommonParams.all().stream())
+                .toList());
     }
 
     /** Refused with what is wrong, fit to be shown. */
+    @Messages({
+        "# {0} - option",
+        "ArgumentReading.noValue=--{0} takes no value.",
+        "# {0} - option",
+        "# {1} - what stands for its value",
+        "ArgumentReading.value=--{0} needs a value: {1}."
+    })
     Result<Arguments> read(List<String> words) {
         int at = 0;
         while (at < words.size()) {
@@ -55,18 +64,18 @@ final class ArgumentReading {
             String name = word.substring(2, equals < 0 ? word.length() : equals);
             Optional<Param> param = named(name);
             if (param.isEmpty()) {
-                return wrong("There is no option --" + name + "." + nearest(name));
+                return wrong(noOption(name));
             }
             if (param.get().kind() == Kind.FLAG) {
                 if (equals >= 0) {
-                    return wrong("--" + name + " takes no value.");
+                    return wrong(Bundle.ArgumentReading_noValue(name));
                 }
                 flags.add(name);
                 continue;
             }
             boolean missing = equals < 0 && (at == words.size() || isOption(words.get(at)));
             if (missing) {
-                return wrong("--" + name + " needs a value: " + param.get().placeholder() + ".");
+                return wrong(Bundle.ArgumentReading_value(name, param.get().placeholder()));
             }
             put(name, equals < 0 ? words.get(at) : word.substring(equals + 1));
             at += equals < 0 ? 1 : 0;
@@ -74,6 +83,13 @@ final class ArgumentReading {
         return flags.contains(CommonParams.HELP) ? Result.ok(new Arguments(values, flags)) : deal();
     }
 
+    @Messages({
+        "# {0} - words in quotes",
+        "ArgumentReading.leftOver=Left over: {0}. Put what holds blanks in quotes.",
+        "# {0} - place or option",
+        "# {1} - what it is for",
+        "ArgumentReading.missing={0} is missing: {1}."
+    })
     private Result<Arguments> deal() {
         List<Param> places =
                 params.stream().filter(p -> p.kind() == Kind.POSITIONAL).toList();
@@ -86,13 +102,15 @@ final class ArgumentReading {
             }
         }
         if (at < positionals.size()) {
-            String left = String.join("', '", positionals.subList(at, positionals.size()));
-            return wrong("Left over: '" + left + "'. Put what holds blanks in quotes.");
+            String left = positionals.subList(at, positionals.size()).stream()
+                    .map(word -> "'" + word + "'")
+                    .collect(Collectors.joining(", "));
+            return wrong(Bundle.ArgumentReading_leftOver(left));
         }
         for (Param param : params) {
             if (param.required() && !values.containsKey(param.name())) {
                 String written = param.kind() == Kind.POSITIONAL ? param.placeholder() : "--" + param.name();
-                return wrong(written + " is missing: " + param.help() + ".");
+                return wrong(Bundle.ArgumentReading_missing(written, param.help()));
             }
         }
         return Result.ok(new Arguments(values, flags));
@@ -113,12 +131,19 @@ final class ArgumentReading {
                 .findFirst();
     }
 
-    private String nearest(String name) {
+    @Messages({
+        "# {0} - option",
+        "ArgumentReading.noOption=There is no option --{0}.",
+        "# {0} - option",
+        "# {1} - an option that is written nearly so",
+        "ArgumentReading.noOptionPerhaps=There is no option --{0}. Perhaps --{1}?"
+    })
+    private String noOption(String name) {
         return params.stream()
                 .filter(param -> param.kind() != Kind.POSITIONAL && Spelling.near(param.name(), name))
                 .findFirst()
-                .map(param -> " Perhaps --" + param.name() + "?")
-                .orElse("");
+                .map(param -> Bundle.ArgumentReading_noOptionPerhaps(name, param.name()))
+                .orElseGet(() -> Bundle.ArgumentReading_noOption(name));
     }
 
     private static Result<Arguments> wrong(String text) {

@@ -2,6 +2,7 @@ package org.glintery.commands;
 
 import java.util.List;
 import org.glintery.api.verb.Param;
+import org.openide.util.NbBundle.Messages;
 
 /** What every verb takes besides its own. */
 final class CommonParams {
@@ -10,10 +11,17 @@ final class CommonParams {
     static final String JSON = "json";
     static final String HELP = "help";
 
-    static final List<Param> ALL = List.of(
-            Param.option(WORKSHOP, "DIR", "the folder of the workshop"),
-            Param.flag(JSON, "answer as JSON"),
-            Param.flag(HELP, "only tell about the verb"));
-
     private CommonParams() {}
+
+    @Messages({
+        "CommonParams.workshop=the folder of the workshop",
+        "CommonParams.json=answer as JSON",
+        "CommonParams.help=only tell about the verb"
+    })
+    static List<Param> all() {
+        return List.of(
+                Param.option(WORKSHOP, "DIR", Bundle.CommonParams_workshop()),
+                Param.flag(JSON, Bundle.CommonParams_json()),
+                Param.flag(HELP, Bundle.CommonParams_help()));
+    }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.LogRecord;
 import java.util.logging.SimpleFormatter;
+import org.openide.util.NbBundle.Messages;
 
 /** Keeps a fault of ours in a file, and tells the user without its stack trace. */
 final class FaultLog {
@@ -22,12 +23,18 @@ final class FaultLog {
     }
 
     /** Writes it down. The sentences say what happened, what was kept and where the details are. */
+    @Messages({
+        "# {0} - verb",
+        "# {1} - file",
+        "FaultLog.kept=Something went wrong in Glintery itself while it did ''{0}''. What was answered before is kept; a change is made whole or not at all, so nothing is half done. Details are in {1}.",
+        "# {0} - verb",
+        "# {1} - the fault",
+        "FaultLog.notKept=Something went wrong in Glintery itself while it did ''{0}''. What was answered before is kept; a change is made whole or not at all, so nothing is half done. The details could be written nowhere; the fault was {1}."
+    })
     String keep(Throwable fault, String what) {
-        String text = "Something went wrong in Glintery itself while it did '" + what + "'. "
-                + "What was answered before is kept; a change is made whole or not at all, so nothing is half done. ";
         return written(entry(fault, what))
-                .map(file -> text + "Details are in " + file + ".")
-                .orElse(text + "Details could not be written: " + fault + ".");
+                .map(file -> Bundle.FaultLog_kept(what, file))
+                .orElseGet(() -> Bundle.FaultLog_notKept(what, fault));
     }
 
     private Optional<Path> written(String entry) {

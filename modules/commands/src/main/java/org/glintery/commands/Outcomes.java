@@ -8,6 +8,7 @@ import org.glintery.api.JsonCodec;
 import org.glintery.api.Refusal;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbResult;
+import org.openide.util.NbBundle.Messages;
 
 /** Prints how a call ended: answers and, under {@code --json}, refusals on standard output, all else aside. */
 final class Outcomes {
@@ -38,14 +39,20 @@ final class Outcomes {
         return wrongUsage(wrong.text(), wrong.candidates(), Optional.of(verb));
     }
 
-    /** What was wrong, what may have been meant, and how the verb is written. */
+    /** What was wrong, what may have been meant, and where more is told. */
+    @Messages({
+        "Outcomes.perhaps=Perhaps you mean:",
+        "# {0} - verb",
+        "Outcomes.verbHelp=''glintery-do {0} --help'' tells more.",
+        "Outcomes.allVerbs='glintery-do --help' lists all verbs."
+    })
     Ending wrongUsage(String text, List<String> candidates, Optional<Verb> verb) {
         List<String> lines = new ArrayList<>(List.of(text));
         if (!candidates.isEmpty()) {
-            lines.add("Perhaps you mean:");
+            lines.add(Bundle.Outcomes_perhaps());
             candidates.forEach(candidate -> lines.add("  " + candidate));
         }
-        lines.add(verb.map(v -> "Usage: " + VerbHelp.of(v).usage()).orElse("'glintery-do --help' lists all verbs."));
+        lines.add(verb.map(v -> Bundle.Outcomes_verbHelp(v.name())).orElseGet(Bundle::Outcomes_allVerbs));
         terminal.aside(String.join("\n", lines));
         if (json) {
             terminal.lastAnswer(compact(new RefusedAnswer(new Told("wrong-usage", text, candidates))));

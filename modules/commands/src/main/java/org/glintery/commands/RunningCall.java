@@ -79,20 +79,24 @@ final class RunningCall implements VerbCall, AutoCloseable {
         return open.get();
     }
 
-    @Messages({"# {0} - that there is none", "no-workshop-here={0} ''workshop new'' makes one in the same folder."})
+    @Messages({
+        "# {0} - that there is none",
+        "RunningCall.noWorkshopHere={0} ''workshop new'' makes one in the same folder."
+    })
     private static Refusal said(Refusal refusal) {
         return refusal.code().equals("no-workshop")
-                ? new Refusal(refusal.code(), Bundle.no_workshop_here(refusal.text()))
+                ? new Refusal(refusal.code(), Bundle.RunningCall_noWorkshopHere(refusal.text()))
                 : refusal;
     }
 
+    @Messages({"# {0} - folder", "RunningCall.made=There was no workshop yet. A new one was made in {0}."})
     private Result<Workshop> opened() {
         if (choice.named() || around.workshops().isWorkshop(choice.folder())) {
             return around.workshops().open(choice.folder());
         }
         Result<Workshop> made = around.workshops().create(choice.folder());
         if (made instanceof Result.Ok<Workshop>) {
-            say("There was no workshop yet. A new one was made in " + choice.folder() + ".");
+            say(Bundle.RunningCall_made(choice.folder()));
         }
         return made;
     }

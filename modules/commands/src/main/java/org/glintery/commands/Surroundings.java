@@ -8,6 +8,7 @@ import java.util.Map;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.Workshops;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * What a call finds around itself.
@@ -27,11 +28,12 @@ record Surroundings(
         InputStream in) {
 
     /** A path as the caller meant it. @throws VerbEnds as wrong usage for what can't be one */
+    @Messages({"# {0} - what was written", "Surroundings.noPath=''{0}'' can''t be the name of a file here."})
     Path path(String text) {
         try {
             return folder.resolve(text).normalize();
         } catch (InvalidPathException e) {
-            throw new VerbEnds(VerbResult.wrongUsage("'" + text + "' can't be the name of a file here."));
+            throw new VerbEnds(VerbResult.wrongUsage(Bundle.Surroundings_noPath(text)));
         }
     }
 }

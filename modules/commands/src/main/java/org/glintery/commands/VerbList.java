@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.glintery.api.verb.Verb;
+import org.openide.util.NbBundle.Messages;
 
 /** All verbs, by feature. */
 record VerbList(List<Feature> features) implements HelpPage {
@@ -27,14 +28,19 @@ record VerbList(List<Feature> features) implements HelpPage {
     }
 
     @Override
+    @Messages({
+        "VerbList.usage=Usage: glintery-do VERB [arguments] [--workshop DIR] [--json] [--help]",
+        "VerbList.more='glintery-do VERB --help' tells all about one verb. The workshop is the folder that --workshop names, else\n"
+                + "the environment variable GLINTERY_WORKSHOP, else 'Glintery' in your home folder.\n"
+                + "Exit codes: 0 done, 1 refused and nothing changed, 2 called wrongly, 3 a fault of ours."
+    })
     public String text() {
         int width = features.stream()
                 .flatMap(feature -> feature.verbs().stream())
                 .mapToInt(line -> line.name().length())
                 .max()
                 .orElse(0);
-        StringBuilder text =
-                new StringBuilder("Usage: glintery-do VERB [arguments] [--workshop DIR] [--json] [--help]\n");
+        StringBuilder text = new StringBuilder(Bundle.VerbList_usage()).append('\n');
         for (Feature feature : features) {
             text.append('\n').append(feature.name()).append('\n');
             for (Line line : feature.verbs()) {
@@ -45,10 +51,6 @@ record VerbList(List<Feature> features) implements HelpPage {
                         .append('\n');
             }
         }
-        return text.append("""
-
-                        'glintery-do VERB --help' tells all about one verb. The workshop is the folder that --workshop names, else
-                        the environment variable GLINTERY_WORKSHOP, else 'Glintery' in your home folder.
-                        Exit codes: 0 done, 1 refused and nothing changed, 2 called wrongly, 3 a fault of ours.""").toString();
+        return text.append('\n').append(Bundle.VerbList_more()).toString();
     }
 }

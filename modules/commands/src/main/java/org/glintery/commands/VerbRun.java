@@ -6,6 +6,7 @@ import org.glintery.api.Result;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.commands.Terminal.ReaderGone;
+import org.openide.util.NbBundle.Messages;
 
 /** Carries out one call: finds the verb, reads its arguments, runs it, prints how it ended. Verb thread only. */
 final class VerbRun {
@@ -29,6 +30,14 @@ final class VerbRun {
                 .orElseGet(() -> withoutVerb(words, outcomes));
     }
 
+    @Messages({
+        "# {0} - feature",
+        "VerbRun.switchedOff=The {0} feature is switched off.",
+        "# {0} - what was written",
+        "VerbRun.verbFirst=A verb comes first, not {0}.",
+        "# {0} - what was written",
+        "VerbRun.noVerb=There is no verb ''{0}''."
+    })
     private Ending withoutVerb(VerbWords words, Outcomes outcomes) {
         List<String> said = words.rest();
         if (said.isEmpty()) {
@@ -36,11 +45,11 @@ final class VerbRun {
         }
         Optional<String> off = verbs.switchedOff(said);
         if (off.isPresent()) {
-            return outcomes.wrongUsage("The " + off.get() + " feature is switched off.", List.of(), Optional.empty());
+            return outcomes.wrongUsage(Bundle.VerbRun_switchedOff(off.get()), List.of(), Optional.empty());
         }
         String unknown = said.get(0).startsWith("-")
-                ? "A verb comes first, not " + said.get(0) + "."
-                : "There is no verb '" + words.said() + "'.";
+                ? Bundle.VerbRun_verbFirst(said.get(0))
+                : Bundle.VerbRun_noVerb(words.said());
         return outcomes.wrongUsage(unknown, verbs.near(said), Optional.empty());
     }
 

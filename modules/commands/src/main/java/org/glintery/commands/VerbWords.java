@@ -42,7 +42,7 @@ record VerbWords(Optional<Verb> verb, String said, List<String> rest, boolean wa
     }
 
     private static boolean isCommon(String word) {
-        return CommonParams.ALL.stream().anyMatch(param -> word.equals("--" + param.name()))
+        return CommonParams.all().stream().anyMatch(param -> word.equals("--" + param.name()))
                 || word.startsWith("--" + CommonParams.WORKSHOP + "=");
     }
 }

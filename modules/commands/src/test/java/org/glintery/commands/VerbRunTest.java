@@ -121,13 +121,11 @@ class VerbRunTest {
     }
 
     @Test
-    void showsTheUsage_whenCalledWrongly() {
+    void saysWhereMoreIsTold_whenCalledWrongly() {
         CapturedRun run = run(SpokenVerb.echo("say"), "say");
         assertThat(run.ending()).isEqualTo(Ending.WRONG_USAGE);
         assertThat(run.out()).isEmpty();
-        assertThat(run.err())
-                .isEqualTo("WORDS is missing: what to say.\n"
-                        + "Usage: glintery-do say WORDS [--times N] [--loud] [--workshop DIR] [--json] [--help]\n");
+        assertThat(run.err()).isEqualTo("WORDS is missing: what to say.\n'glintery-do say --help' tells more.\n");
     }
 
     @Test
@@ -159,7 +157,8 @@ class VerbRunTest {
         assertThat(run(SpokenVerb.echo("say")).out()).contains("\nspeech\n  say  Say something\n");
         assertThat(run(SpokenVerb.echo("say"), "--help").ending()).isEqualTo(Ending.DONE);
         assertThat(run(SpokenVerb.echo("say"), "say", "--help").out())
-                .contains("Say something\n", "--times N       how often");
+                .contains("Say something\n", "--times N       how often")
+                .contains("Usage: glintery-do say WORDS [--times N] [--loud] [--workshop DIR] [--json] [--help]\n");
     }
 
     @Test

@@ -55,10 +55,20 @@ class WorkshopVerbsTest {
         assertThat(restored.ending()).isEqualTo(Ending.DONE);
         assertThat(restored.json().number("documents"))
                 .hasValueSatisfying(n -> assertThat(n).isOne());
-        assertThat(run("workshop", "check", "--workshop", "second").out()).startsWith("All is well: 1 documents");
+        assertThat(run("workshop", "check", "--workshop", "second").out())
+                .isEqualTo("All is well: 1 document, 0 movements, 0 pictures.\n");
         assertThat(run("workshop", "restore", "copy.zip", "--workshop", "second")
                         .ending())
                 .isEqualTo(Ending.REFUSED);
+    }
+
+    @Test
+    void helpOfAnImportTellsOfImports() {
+        assertThat(run("workshop", "import", "--help").out())
+                .contains("an export as JSON", "an export as tables instead")
+                .doesNotContain("everything as");
+        assertThat(run("workshop", "export", "--help").out())
+                .contains("everything as JSON", "everything as tables for a spreadsheet instead");
     }
 
     @Test

@@ -9,6 +9,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshop.CopyReport;
+import org.openide.util.NbBundle.Messages;
 
 /** Which form a workshop is carried in: one JSON file, or a zip of tables. */
 final class Tables {
@@ -18,21 +19,26 @@ final class Tables {
 
     private Tables() {}
 
-    static Param[] params() {
-        return new Param[] {
-            Param.optionalPositional(FILE, "FILE.json", "everything as JSON"),
-            Param.option(TABLES, "FILE.zip", "everything as tables for a spreadsheet instead")
-        };
+    static Param json(String help) {
+        return Param.optionalPositional(FILE, "FILE.json", help);
     }
 
-    /** Carries the workshop in the form that was asked for. @param done in words, such as "Exported to" */
+    static Param zip(String help) {
+        return Param.option(TABLES, "FILE.zip", help);
+    }
+
+    /** Carries the workshop in the form that was asked for. @param done says so, of the file and how much it is */
+    @Messages({
+        "Tables.either=Name either FILE.json or --tables FILE.zip.",
+        "Tables.noExchange=Tables need the exchange feature, which is switched off."
+    })
     static VerbResult carry(
             VerbCall call,
-            String done,
+            BiFunction<Path, String, String> done,
             BiFunction<Workshop, Path, Result<CopyReport>> json,
             BiFunction<TableFiles, Path, Result<CopyReport>> tables) {
         if (call.value(FILE).isPresent() == call.value(TABLES).isPresent()) {
-            return VerbResult.wrongUsage("Name either FILE.json or --tables FILE.zip.");
+            return VerbResult.wrongUsage(Bundle.Tables_either());
         }
         if (call.value(FILE).isPresent()) {
             Path file = call.path(call.need(FILE));
@@ -42,6 +48,6 @@ final class Tables {
         return call.workshop()
                 .find(TableFiles.class)
                 .map(files -> Copied.end(call, done, zip, tables.apply(files, zip)))
-                .orElseGet(() -> VerbResult.wrongUsage("Tables need the exchange feature, which is switched off."));
+                .orElseGet(() -> VerbResult.wrongUsage(Bundle.Tables_noExchange()));
     }
 }

@@ -1,6 +1,7 @@
 package org.glintery.commands.workshop;
 
 import java.util.Currency;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.glintery.api.Refusal;
@@ -14,6 +15,7 @@ import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Settings.Depth;
 import org.glintery.api.workshop.Workshop;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code workshop new}: makes an empty workshop. */
@@ -24,21 +26,39 @@ public final class WorkshopNewVerb extends WorkshopVerb {
     public record Made(String folder, Depth depth, String currency) {}
 
     public WorkshopNewVerb() {
-        super(
-                "new",
-                "Make an empty workshop in a new or empty folder",
-                Made.class,
-                NEW_FOLDER,
-                Param.flag("only-the-book", "keep pieces, sittings and finishes, not the drills"),
-                Param.option("currency", "CODE", "what prices are in, such as EUR, which it is when not said"));
+        super("new", Made.class);
     }
 
     @Override
+    @Messages("WorkshopNewVerb.summary=Make an empty workshop in a new or empty folder")
+    public String summary() {
+        return Bundle.WorkshopNewVerb_summary();
+    }
+
+    @Override
+    @Messages({
+        "WorkshopNewVerb.onlyTheBook=keep pieces, sittings and finishes, not the drills",
+        "WorkshopNewVerb.currency=what prices are in, such as EUR, which it is when not said"
+    })
+    public List<Param> params() {
+        return List.of(
+                newFolder(),
+                Param.flag("only-the-book", Bundle.WorkshopNewVerb_onlyTheBook()),
+                Param.option("currency", "CODE", Bundle.WorkshopNewVerb_currency()));
+    }
+
+    @Override
+    @Messages({
+        "# {0} - what was written",
+        "WorkshopNewVerb.noCurrency=''{0}'' is not a currency of ISO 4217, such as EUR.",
+        "# {0} - folder",
+        "WorkshopNewVerb.made=Made a workshop in {0}."
+    })
     public VerbResult run(VerbCall call) {
         Optional<String> currency =
                 call.value("currency").map(code -> code.strip().toUpperCase(Locale.ROOT));
         if (currency.isPresent() && !isCurrency(currency.get())) {
-            return VerbResult.wrongUsage("'" + currency.get() + "' is not a currency of ISO 4217, such as EUR.");
+            return VerbResult.wrongUsage(Bundle.WorkshopNewVerb_noCurrency(currency.get()));
         }
         Result<Workshop> made = call.workshops().create(newFolder(call));
         if (made instanceof Result.Refused<Workshop> no) {
@@ -55,12 +75,13 @@ public final class WorkshopNewVerb extends WorkshopVerb {
             return refusal.map(VerbResult::refused)
                     .orElseGet(() -> VerbResult.said(
                             new Made(folder, settings.depth(), settings.currency()),
-                            "Made a workshop in " + folder + "."));
+                            Bundle.WorkshopNewVerb_made(folder)));
         }
     }
 
+    @Messages("WorkshopNewVerb.setUp=Set the workshop up")
     private static Optional<Refusal> choose(Workshop workshop, Settings settings) {
-        Result<Applied> applied = workshop.apply(ChangeSet.named("Set the workshop up")
+        Result<Applied> applied = workshop.apply(ChangeSet.named(Bundle.WorkshopNewVerb_setUp())
                 .create(Settings.TYPE, Settings.ID, settings)
                 .build());
         return applied instanceof Result.Refused<Applied> no ? Optional.of(no.refusal()) : Optional.empty();

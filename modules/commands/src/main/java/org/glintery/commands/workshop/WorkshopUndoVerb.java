@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code workshop undo}: takes the last change back. */
@@ -11,12 +12,20 @@ import org.openide.util.lookup.ServiceProvider;
 public final class WorkshopUndoVerb extends WorkshopVerb {
 
     public WorkshopUndoVerb() {
-        super("undo", "Take the last change back", Stepped.class);
+        super("undo", Stepped.class);
     }
 
     @Override
+    @Messages("WorkshopUndoVerb.summary=Take the last change back")
+    public String summary() {
+        return Bundle.WorkshopUndoVerb_summary();
+    }
+
+    @Override
+    @Messages({"# {0} - what was changed", "WorkshopUndoVerb.done=Undone: {0}."})
     public VerbResult run(VerbCall call) {
         Optional<String> sentence = call.workshop().undoable();
-        return Stepped.end(call, "Undone", sentence, call.workshop().undo());
+        return Stepped.end(
+                call, Bundle::WorkshopUndoVerb_done, sentence, call.workshop().undo());
     }
 }

@@ -5,29 +5,30 @@ import java.util.List;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
+import org.openide.util.NbBundle.Messages;
 
 /** What the verbs about the workshop as a whole have in common. */
 abstract class WorkshopVerb implements Verb {
 
-    /** Where a workshop is to be made. */
-    static final Param NEW_FOLDER =
-            Param.optionalPositional("folder", "DIR", "a new or empty folder; else the one --workshop names");
+    private static final String NEW_FOLDER = "folder";
 
     private final String name;
-    private final String summary;
     private final Class<? extends Record> answers;
-    private final List<Param> params;
 
-    WorkshopVerb(String name, String summary, Class<? extends Record> answers, Param... params) {
+    WorkshopVerb(String name, Class<? extends Record> answers) {
         this.name = name;
-        this.summary = summary;
         this.answers = answers;
-        this.params = List.of(params);
     }
 
-    /** The folder that {@link #NEW_FOLDER} names, else the one of the call. */
+    /** Where a workshop is to be made. */
+    @Messages("WorkshopVerb.newFolder=a new or empty folder; else the one --workshop names")
+    static Param newFolder() {
+        return Param.optionalPositional(NEW_FOLDER, "DIR", Bundle.WorkshopVerb_newFolder());
+    }
+
+    /** The folder that {@link #newFolder()} names, else the one of the call. */
     static Path newFolder(VerbCall call) {
-        return call.value(NEW_FOLDER.name()).map(call::path).orElseGet(call::workshopFolder);
+        return call.value(NEW_FOLDER).map(call::path).orElseGet(call::workshopFolder);
     }
 
     @Override
@@ -36,18 +37,13 @@ abstract class WorkshopVerb implements Verb {
     }
 
     @Override
-    public final String summary() {
-        return summary;
-    }
-
-    @Override
     public final String feature() {
         return "workshop";
     }
 
     @Override
-    public final List<Param> params() {
-        return params;
+    public List<Param> params() {
+        return List.of();
     }
 
     @Override

@@ -14,6 +14,7 @@ import org.glintery.api.stash.ColourCard;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * Makes codes known to their cards. A code that is known keeps what is known of it; only gaps are filled. Not safe
@@ -30,16 +31,23 @@ final class CardLearning {
     }
 
     /** Replaces what a card says of a code: for a person who corrects it. */
+    @Messages({
+        "CardLearning.noCode=A drill needs a card and a code. Nothing was changed.",
+        "# {0} - what was written",
+        "CardLearning.noColour=''{0}'' is not a colour. Write it like #2a9d8f. Nothing was changed.",
+        "# {0} - card",
+        "# {1} - code",
+        "CardLearning.describe=Describe {0} {1}"
+    })
     static Result<ChangeSet> describe(View view, String card, String code, CardEntry entry) {
         if (card.isBlank() || code.isBlank()) {
-            return Result.refused("no-code", "A drill needs a card and a code. Nothing was changed.");
+            return Result.refused("no-code", Bundle.CardLearning_noCode());
         }
         if (entry.hex().filter(hex -> !hex.matches("#[0-9a-f]{6}")).isPresent()) {
             return Result.refused(
-                    "not-a-colour",
-                    "'" + entry.hex().get() + "' is not a colour. Write it like #2a9d8f. Nothing was changed.");
+                    "not-a-colour", Bundle.CardLearning_noColour(entry.hex().get()));
         }
-        ChangeSet.Builder change = ChangeSet.named("Describe " + card + " " + code);
+        ChangeSet.Builder change = ChangeSet.named(Bundle.CardLearning_describe(card, code));
         Optional<Stored<ColourCard>> stored = view.find(ColourCard.TYPE, ColourCard.idOf(card));
         Map<String, CardEntry> entries = new LinkedHashMap<>(entries(stored));
         entries.put(code, entry);
@@ -80,10 +88,17 @@ final class CardLearning {
                 .merge(code, normal(entry), (first, second) -> fill(first, second));
     }
 
+    @Messages({
+        "# {0} - card",
+        "# {1} - code",
+        "# {2} - known colour",
+        "# {3} - colour here",
+        "CardLearning.differs={0} {1} is known as {2}, here it is {3}. What was known stays."
+    })
     private CardEntry filled(String card, String code, CardEntry known, CardEntry now) {
         if (known.hex().isPresent() && now.hex().isPresent() && !known.hex().equals(now.hex())) {
-            warnings.add(card + " " + code + " is known as " + known.hex().get() + ", here it is "
-                    + now.hex().get() + ". What was known stays.");
+            warnings.add(Bundle.CardLearning_differs(
+                    card, code, known.hex().get(), now.hex().get()));
         }
         return fill(known, now);
     }
@@ -111,8 +126,10 @@ final class CardLearning {
             ColourCard old = stored.get().value();
             change.replace(ColourCard.TYPE, stored.get(), new ColourCard(old.name(), old.title(), entries, old.same()));
         } else {
-            String title = card.equals(ColourCard.OWN) ? "My own" : card;
-            change.create(ColourCard.TYPE, ColourCard.idOf(card), new ColourCard(card, title, entries, List.of()));
+            change.create(
+                    ColourCard.TYPE,
+                    ColourCard.idOf(card),
+                    new ColourCard(card, CardTitle.of(card), entries, List.of()));
         }
     }
 }

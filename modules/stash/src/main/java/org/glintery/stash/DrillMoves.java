@@ -19,6 +19,7 @@ import org.glintery.api.workshop.FoundDrills;
 import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.Precondition;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /** Moves drills from spot to spot, and pins what was counted. Any thread. */
 final class DrillMoves {
@@ -32,13 +33,14 @@ final class DrillMoves {
         this.making = making;
     }
 
+    @Messages({"# {0} - code", "# {1} - where to", "DrillMoves.move=Move {0} to {1}"})
     Result<ChangeSet> move(MoveRequest request) {
-        Optional<Refusal> refusal = refusal(request);
+        Optional<Refusal> refusal = new MoveCheck(view, making).refusal(request);
         if (refusal.isPresent()) {
             return Result.refused(refusal.get());
         }
         Drill drill = request.drill();
-        ChangeSet.Builder change = ChangeSet.named("Move " + drill.code() + " to " + words(request.to()))
+        ChangeSet.Builder change = ChangeSet.named(Bundle.DrillMoves_move(drill.code(), words(request.to())))
                 .addAll(making);
         new CardLearning(view).used(List.of(drill)).into(change);
         release(change, request);
@@ -61,64 +63,34 @@ final class DrillMoves {
         return Result.ok(change.build(), PocketWarnings.after(view, request));
     }
 
+    @Messages({
+        "DrillMoves.noPlace=Only a bag, a pocket or a canvas can be counted. Nothing was changed.",
+        "DrillMoves.noNumber=A count needs a number, exact or rough. Nothing was changed.",
+        "# {0} - code",
+        "# {1} - where",
+        "DrillMoves.count=Count {0} in {1}",
+        "DrillMoves.counted=counted"
+    })
     Result<ChangeSet> stocktake(Spot spot, Drill drill, Amount amount, Optional<About> happenedOn) {
         if (spot.isBoundary()) {
-            return Result.refused(
-                    "not-a-place", "Only a bag, a pocket or a canvas can be counted. Nothing was changed.");
+            return Result.refused("not-a-place", Bundle.DrillMoves_noPlace());
         }
         if (!amount.known()) {
-            return Result.refused("no-amount", "A count needs a number, exact or rough. Nothing was changed.");
+            return Result.refused("no-amount", Bundle.DrillMoves_noNumber());
         }
         Optional<Refusal> gone = SpotCheck.refusal(view, spot);
         if (gone.isPresent()) {
             return Result.refused(gone.get());
         }
-        ChangeSet.Builder change =
-                ChangeSet.named("Count " + drill.code() + " in " + words(spot)).addAll(making);
+        ChangeSet.Builder change = ChangeSet.named(Bundle.DrillMoves_count(drill.code(), words(spot)))
+                .addAll(making);
         new CardLearning(view).used(List.of(drill)).into(change);
         if (spot.inTheHouse()) {
             FoundDrills.add(change, view, spot, drill, -FoundDrills.at(view, spot, drill));
         }
-        change.post(new Stocktake(UUID.randomUUID(), drill, spot, amount, "counted", happenedOn, Optional.empty()));
+        change.post(new Stocktake(
+                UUID.randomUUID(), drill, spot, amount, Bundle.DrillMoves_counted(), happenedOn, Optional.empty()));
         return Result.ok(change.build());
-    }
-
-    private Optional<Refusal> refusal(MoveRequest request) {
-        if (request.amount().count().filter(count -> count == 0).isPresent()) {
-            return refused("no-amount", "There is nothing to move: the amount is 0.");
-        }
-        if (request.from().equals(request.to())) {
-            return refused("same-spot", "The drills are there already: " + words(request.to()) + ".");
-        }
-        if (request.from().isBoundary() && request.to().isBoundary()) {
-            return refused("outside", "Nothing would come in or go out. Name a bag, a pocket or a canvas.");
-        }
-        return SpotCheck.refusal(view, request.from())
-                .or(() -> SpotCheck.refusal(view, request.to()))
-                .or(() -> notEnough(request));
-    }
-
-    private Optional<Refusal> notEnough(MoveRequest request) {
-        if (request.from().isBoundary()) {
-            return Optional.empty();
-        }
-        Balance there = view.balance(request.from(), request.drill());
-        if (!request.amount().known()) {
-            return there.uncounted() > 0
-                    ? Optional.empty()
-                    : refused(
-                            "not-enough",
-                            "Nothing uncounted of " + request.drill().code() + " is in " + words(request.from())
-                                    + ". Say how many to move.");
-        }
-        long wanted = request.amount().count().orElseThrow();
-        if (request.believed() || wanted <= there.count()) {
-            return Optional.empty();
-        }
-        return refused(
-                "not-enough",
-                "There are " + there.words() + " of " + request.drill().code() + " in " + words(request.from())
-                        + ", and " + wanted + " were asked for. Nothing was moved.");
     }
 
     /** What the piece has set aside becomes less by what goes onto its canvas. */
@@ -153,12 +125,30 @@ final class DrillMoves {
                 Spot.FOUND,
                 request.from(),
                 Amount.counted(shortfall),
-                "found: " + request.amount().words() + " were taken where " + booked.words() + " were booked",
+                foundReason(request.amount(), booked),
                 request.happenedOn(),
                 Optional.empty()));
     }
 
+    @Messages({
+        "# {0} - how many",
+        "# {1} - how many in words",
+        "# {2} - booked",
+        "# {3} - booked in words",
+        "DrillMoves.found=found: {0,choice,1#{1} was|1<{1} were} taken where {2,choice,0#{3} were|1#{3} was|1<{3} were} booked",
+        "# {0} - how many",
+        "# {1} - how many in words",
+        "DrillMoves.foundUncounted=found: {0,choice,1#{1} was|1<{1} were} taken from drills that were not counted"
+    })
+    private static String foundReason(Amount taken, Balance booked) {
+        long count = taken.count().orElseThrow();
+        return booked.count() == 0 && booked.uncounted() > 0
+                ? Bundle.DrillMoves_foundUncounted(count, taken.words())
+                : Bundle.DrillMoves_found(count, taken.words(), booked.count(), booked.words());
+    }
+
     /** Who takes all that is booked leaves nothing behind: what was unsure about it ends. */
+    @Messages("DrillMoves.emptied=emptied")
     private void emptied(ChangeSet.Builder change, MoveRequest request) {
         Balance booked = view.balance(request.from(), request.drill());
         boolean all = request.from().inTheHouse()
@@ -175,7 +165,7 @@ final class DrillMoves {
                     request.drill(),
                     request.from(),
                     Amount.counted(0),
-                    "emptied",
+                    Bundle.DrillMoves_emptied(),
                     request.happenedOn(),
                     Optional.empty()));
         }
@@ -183,9 +173,5 @@ final class DrillMoves {
 
     private String words(Spot spot) {
         return SpotNames.words(view, spot, making);
-    }
-
-    private static Optional<Refusal> refused(String code, String text) {
-        return Optional.of(new Refusal(code, text));
     }
 }

@@ -17,6 +17,7 @@ import org.glintery.api.stash.Piece;
 import org.glintery.api.storage.BagNames;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /** Takes a kit, or a piece without one, into the workshop. Any thread. */
 final class KitShelving {
@@ -27,23 +28,31 @@ final class KitShelving {
         this.view = view;
     }
 
+    @Messages({
+        "KitShelving.kitWithoutTitle=A kit needs a title. Nothing was shelved.",
+        "# {0} - title",
+        "KitShelving.kitThere=The kit {0} is in the workshop already. Nothing was changed.",
+        "# {0} - title",
+        "KitShelving.shelve=Shelve {0}"
+    })
     Result<ChangeSet> shelve(NewKit kit) {
         if (kit.kit().title().isBlank()) {
-            return Result.refused("no-title", "A kit needs a title. Nothing was shelved.");
+            return Result.refused("no-title", Bundle.KitShelving_kitWithoutTitle());
         }
         if (view.find(Kit.TYPE, kit.id()).isPresent()) {
             return Result.refused(
-                    "already-there",
-                    "The kit " + kit.kit().title() + " is in the workshop already. Nothing was changed.");
+                    "already-there", Bundle.KitShelving_kitThere(kit.kit().title()));
         }
-        ChangeSet.Builder change = ChangeSet.named("Shelve " + kit.kit().title());
+        ChangeSet.Builder change =
+                ChangeSet.named(Bundle.KitShelving_shelve(kit.kit().title()));
         change.create(Kit.TYPE, kit.id(), kit.kit());
         kit.blobs().forEach(change::blob);
         return pieces(change, kit.pieces(), Optional.of(kit), kit.cards());
     }
 
+    @Messages({"# {0} - title", "KitShelving.add=Add {0}"})
     Result<ChangeSet> addPiece(UUID id, Piece piece, List<LegendLine> legend) {
-        ChangeSet.Builder change = ChangeSet.named("Add " + piece.title());
+        ChangeSet.Builder change = ChangeSet.named(Bundle.KitShelving_add(piece.title()));
         return pieces(change, List.of(new NewPiece(id, piece, Legend.of(legend))), Optional.empty(), Map.of());
     }
 
@@ -75,26 +84,33 @@ final class KitShelving {
         return Result.ok(change.build(), warnings);
     }
 
+    @Messages({
+        "KitShelving.pieceWithoutTitle=A piece needs a title. Nothing was shelved.",
+        "# {0} - title",
+        "KitShelving.pieceThere=The piece {0} is in the workshop already. Nothing was changed."
+    })
     private Optional<Refusal> refusal(NewPiece piece, Optional<String> source) {
         if (piece.piece().title().isBlank()) {
-            return Optional.of(new Refusal("no-title", "A piece needs a title. Nothing was shelved."));
+            return Optional.of(new Refusal("no-title", Bundle.KitShelving_pieceWithoutTitle()));
         }
         if (view.find(Piece.TYPE, piece.id()).isPresent()) {
             return Optional.of(new Refusal(
-                    "already-there",
-                    "The piece " + piece.piece().title() + " is in the workshop already. Nothing was changed."));
+                    "already-there", Bundle.KitShelving_pieceThere(piece.piece().title())));
         }
         return LegendCheck.refusal(piece.legend().lines(), SuppliesBooked.drillsPerBag(view, piece.id(), source));
     }
 
+    @Messages({
+        "# {0} - title",
+        "KitShelving.sameTitle=Another piece is called {0} too. Give one of them a title of its own to tell them apart."
+    })
     private List<String> warnings(NewPiece piece) {
         List<String> warnings =
                 new ArrayList<>(LegendCheck.warnings(piece.legend().lines()));
         String title = piece.piece().title().strip();
         if (view.all(Piece.TYPE).stream()
                 .anyMatch(p -> p.value().title().strip().equalsIgnoreCase(title))) {
-            warnings.add("Another piece is called " + title
-                    + " too. Give one of them a title of its own to tell them apart.");
+            warnings.add(Bundle.KitShelving_sameTitle(title));
         }
         return warnings;
     }

@@ -5,23 +5,30 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.glintery.api.Refusal;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
+import org.openide.util.NbBundle.Messages;
 
 /** Whether a legend can be kept, and what its maker should look at again. */
 final class LegendCheck {
 
     private LegendCheck() {}
 
+    @Messages({
+        "# {0} - most lines",
+        "# {1} - lines",
+        "LegendCheck.tooLong=A legend has at most {0} lines and this one has {1}. Nothing was saved. Is it another table?"
+    })
     static Optional<Refusal> refusal(List<LegendLine> lines, int drillsPerBag) {
         if (lines.size() > Legend.MOST_LINES) {
             return Optional.of(new Refusal(
                     "too-long",
-                    "A legend has at most " + Legend.MOST_LINES + " lines and this one has " + lines.size()
-                            + ". Nothing was saved. Is it another table?"));
+                    Bundle.LegendCheck_tooLong(Balance.grouped(Legend.MOST_LINES), Balance.grouped(lines.size()))));
         }
         Map<Drill, Sums> sums = new LinkedHashMap<>();
         for (int i = 0; i < lines.size(); i++) {
@@ -57,6 +64,11 @@ final class LegendCheck {
     }
 
     /** Symbols that stand on several lines, each as one plain sentence. */
+    @Messages({
+        "# {0} - symbol",
+        "# {1} - numbers of lines",
+        "LegendCheck.repeated=The symbol {0} stands on lines {1}. All were kept."
+    })
     static List<String> warnings(List<LegendLine> lines) {
         Map<String, List<Integer>> bySymbol = new LinkedHashMap<>();
         for (int i = 0; i < lines.size(); i++) {
@@ -68,7 +80,7 @@ final class LegendCheck {
         List<String> warnings = new ArrayList<>();
         bySymbol.forEach((symbol, at) -> {
             if (at.size() > 1) {
-                warnings.add("The symbol " + symbol + " stands on lines " + listed(at) + ". All were kept.");
+                warnings.add(Bundle.LegendCheck_repeated(symbol, listed(at)));
             }
         });
         return warnings;
@@ -78,17 +90,23 @@ final class LegendCheck {
         return number.filter(n -> n < 0 || n > most).isPresent();
     }
 
+    @Messages({
+        "# {0} - number of the line",
+        "# {1} - symbol",
+        "# {2} - code",
+        "LegendCheck.outOfRange=Line {0} ({1} {2}) has an amount that can''t be right. Nothing was saved."
+    })
     private static Refusal outOfRange(int index, LegendLine line) {
         return new Refusal(
                 "out-of-range",
-                "Line " + (index + 1) + " (" + line.symbol() + " "
-                        + line.drill().code() + ") has an amount that can't be right. Nothing was saved.");
+                Bundle.LegendCheck_outOfRange(
+                        String.valueOf(index + 1), line.symbol(), line.drill().code()));
     }
 
+    @Messages({"# {0} - numbers", "# {1} - last number", "LegendCheck.and={0} and {1}"})
     private static String listed(List<Integer> numbers) {
-        String all = numbers.toString();
-        String inner = all.substring(1, all.length() - 1);
-        int last = inner.lastIndexOf(", ");
-        return inner.substring(0, last) + " and" + inner.substring(last + 1);
+        int last = numbers.size() - 1;
+        String before = numbers.subList(0, last).stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return Bundle.LegendCheck_and(before, String.valueOf(numbers.get(last)));
     }
 }

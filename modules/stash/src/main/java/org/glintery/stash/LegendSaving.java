@@ -17,6 +17,7 @@ import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.NewPicture;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /** Replaces a piece's legend and books what its supplies changed by. Any thread. */
 final class LegendSaving {
@@ -27,6 +28,7 @@ final class LegendSaving {
         this.view = view;
     }
 
+    @Messages({"# {0} - title", "LegendSaving.change=Change the legend of {0}"})
     Result<ChangeSet> save(UUID id, List<LegendLine> lines, Map<String, Map<String, CardEntry>> cards) {
         Optional<Stored<Piece>> piece = view.find(Piece.TYPE, id);
         if (piece.isEmpty()) {
@@ -39,7 +41,7 @@ final class LegendSaving {
             return Result.refused(refusal.get());
         }
         Piece value = piece.get().value();
-        ChangeSet.Builder change = ChangeSet.named("Change the legend of " + value.title());
+        ChangeSet.Builder change = ChangeSet.named(Bundle.LegendSaving_change(value.title()));
         Optional<Stored<Legend>> old = view.find(Legend.TYPE, id);
         if (old.isPresent()) {
             change.replace(Legend.TYPE, old.get(), old.get().value().withLines(lines));
@@ -56,13 +58,14 @@ final class LegendSaving {
         return Result.ok(change.build(), warnings);
     }
 
+    @Messages({"# {0} - title", "LegendSaving.photo=Keep a photo of the legend of {0}"})
     Result<ChangeSet> keepPhoto(UUID id, NewPicture photo) {
         Optional<Stored<Piece>> piece = view.find(Piece.TYPE, id);
         if (piece.isEmpty()) {
             return PieceEdits.noPiece();
         }
-        ChangeSet.Builder change = ChangeSet.named(
-                "Keep a photo of the legend of " + piece.get().value().title());
+        ChangeSet.Builder change =
+                ChangeSet.named(Bundle.LegendSaving_photo(piece.get().value().title()));
         Legend now = new Legend(Legend.of(view, id).lines(), Optional.of(photo.picture()));
         view.find(Legend.TYPE, id)
                 .ifPresentOrElse(

@@ -25,6 +25,7 @@ import org.glintery.api.workshop.Precondition;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /** What the stash does when a piece is completed: its standing, and the last drills onto its canvas. Any thread. */
 final class PieceCompletion {
@@ -43,6 +44,12 @@ final class PieceCompletion {
         this.reservations = new PieceReservations(view, piece);
     }
 
+    @Messages({
+        "# {0} - title",
+        "PieceCompletion.made={0} is made already. Nothing was changed.",
+        "# {0} - title",
+        "PieceCompletion.change=Complete {0}"
+    })
     Result<ChangeSet> complete() {
         Optional<Stored<Piece>> stored = view.find(Piece.TYPE, piece);
         if (stored.isEmpty()) {
@@ -50,9 +57,9 @@ final class PieceCompletion {
         }
         Piece value = stored.get().value();
         if (value.standing() == Standing.MADE) {
-            return Result.refused("already-made", value.title() + " is made already. Nothing was changed.");
+            return Result.refused("already-made", Bundle.PieceCompletion_made(value.title()));
         }
-        ChangeSet.Builder change = ChangeSet.named("Complete " + value.title())
+        ChangeSet.Builder change = ChangeSet.named(Bundle.PieceCompletion_change(value.title()))
                 .replace(Piece.TYPE, stored.get(), value.with(Standing.MADE, Optional.of(completion.on())));
         reservations.release(change);
         if (Settings.keepsDrills(view)) {
@@ -70,6 +77,7 @@ final class PieceCompletion {
         return needs;
     }
 
+    @Messages({"# {0} - title", "PieceCompletion.laid=laid on {0}"})
     private void lay(ChangeSet.Builder change, Drill drill, long needed, String title) {
         Balance laid = view.balance(new Spot.OnCanvas(piece), drill);
         long left = needed - laid.count();
@@ -83,7 +91,7 @@ final class PieceCompletion {
             long taken = Math.min(takable, there.count());
             if (taken > 0) {
                 change.require(new Precondition.BalanceAt(spot, drill, there));
-                change.post(ontoCanvas(drill, spot, taken, "laid on " + title));
+                change.post(ontoCanvas(drill, spot, taken, Bundle.PieceCompletion_laid(title)));
                 takable -= taken;
                 left -= taken;
             }
@@ -114,12 +122,16 @@ final class PieceCompletion {
         return sources;
     }
 
+    @Messages({
+        "# {0} - title",
+        "PieceCompletion.foundUncounted=found: laid on {0} from drills that were not counted",
+        "# {0} - title",
+        "PieceCompletion.foundMore=found: {0} took more than was booked"
+    })
     private String foundReason(Drill drill, String title) {
         boolean uncounted = places.of(drill).stream()
                 .anyMatch(spot -> view.balance(spot, drill).uncounted() > 0);
-        return uncounted
-                ? "found: laid on " + title + " from drills that were not counted"
-                : "found: " + title + " took more than was booked";
+        return uncounted ? Bundle.PieceCompletion_foundUncounted(title) : Bundle.PieceCompletion_foundMore(title);
     }
 
     private Movement ontoCanvas(Drill drill, Spot from, long count, String reason) {

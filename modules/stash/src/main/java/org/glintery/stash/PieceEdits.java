@@ -16,6 +16,7 @@ import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * Edits pieces and kits. A piece that comes into the house brings its supplies; one that is made or let go no longer
@@ -29,16 +30,18 @@ final class PieceEdits {
         this.view = view;
     }
 
+    @Messages("PieceEdits.noPiece=That piece is no longer in the workshop. Nothing was changed.")
     static <T> Result<T> noPiece() {
-        return Result.refused("no-piece", "That piece is no longer in the workshop. Nothing was changed.");
+        return Result.refused("no-piece", Bundle.PieceEdits_noPiece());
     }
 
     static Optional<Kit> kitOf(View view, Piece piece) {
         return piece.kit().flatMap(id -> view.find(Kit.TYPE, id)).map(Stored::value);
     }
 
+    @Messages({"# {0} - title", "PieceEdits.edit=Edit {0}"})
     Result<ChangeSet> editPiece(UUID id, Piece piece) {
-        return edit(id, piece, "Edit " + piece.title());
+        return edit(id, piece, Bundle.PieceEdits_edit(piece.title()));
     }
 
     Result<ChangeSet> setStanding(UUID id, Standing standing, Optional<About> since) {
@@ -50,26 +53,33 @@ final class PieceEdits {
                 .orElseGet(PieceEdits::noPiece);
     }
 
+    @Messages({
+        "PieceEdits.noKit=That kit is no longer in the workshop. Nothing was changed.",
+        "PieceEdits.kitWithoutTitle=A kit needs a title. Nothing was changed.",
+        "# {0} - title",
+        "PieceEdits.editKit=Edit the kit {0}"
+    })
     Result<ChangeSet> editKit(UUID id, Kit kit) {
         Optional<Stored<Kit>> old = view.find(Kit.TYPE, id);
         if (old.isEmpty()) {
-            return Result.refused("no-kit", "That kit is no longer in the workshop. Nothing was changed.");
+            return Result.refused("no-kit", Bundle.PieceEdits_noKit());
         }
         if (kit.title().isBlank()) {
-            return Result.refused("no-title", "A kit needs a title. Nothing was changed.");
+            return Result.refused("no-title", Bundle.PieceEdits_kitWithoutTitle());
         }
-        return Result.ok(ChangeSet.named("Edit the kit " + kit.title())
+        return Result.ok(ChangeSet.named(Bundle.PieceEdits_editKit(kit.title()))
                 .replace(Kit.TYPE, old.get(), kit)
                 .build());
     }
 
+    @Messages("PieceEdits.pieceWithoutTitle=A piece needs a title. Nothing was changed.")
     private Result<ChangeSet> edit(UUID id, Piece piece, String sentence) {
         Optional<Stored<Piece>> old = view.find(Piece.TYPE, id);
         if (old.isEmpty()) {
             return noPiece();
         }
         if (piece.title().isBlank()) {
-            return Result.refused("no-title", "A piece needs a title. Nothing was changed.");
+            return Result.refused("no-title", Bundle.PieceEdits_pieceWithoutTitle());
         }
         Optional<Refusal> refusal =
                 old.get().value().standing() == piece.standing() ? Optional.empty() : supplies(id, piece);
@@ -117,15 +127,31 @@ final class PieceEdits {
         });
     }
 
+    @Messages({
+        "# {0} - title",
+        "PieceEdits.hopedFor=Hope for {0}",
+        "# {0} - title",
+        "PieceEdits.ordered=Order {0}",
+        "# {0} - title",
+        "PieceEdits.shelved=Shelve {0}",
+        "# {0} - title",
+        "PieceEdits.onTheBench=Put {0} on the bench",
+        "# {0} - title",
+        "PieceEdits.resting=Let {0} rest",
+        "# {0} - title",
+        "PieceEdits.made=Call {0} made",
+        "# {0} - title",
+        "PieceEdits.letGo=Let go of {0}"
+    })
     private static String sentence(Standing standing, String title) {
         return switch (standing) {
-            case HOPED_FOR -> "Hope for " + title;
-            case ORDERED -> "Order " + title;
-            case SHELVED -> "Shelve " + title;
-            case ON_THE_BENCH -> "Put " + title + " on the bench";
-            case RESTING -> "Let " + title + " rest";
-            case MADE -> "Call " + title + " made";
-            case LET_GO -> "Let go of " + title;
+            case HOPED_FOR -> Bundle.PieceEdits_hopedFor(title);
+            case ORDERED -> Bundle.PieceEdits_ordered(title);
+            case SHELVED -> Bundle.PieceEdits_shelved(title);
+            case ON_THE_BENCH -> Bundle.PieceEdits_onTheBench(title);
+            case RESTING -> Bundle.PieceEdits_resting(title);
+            case MADE -> Bundle.PieceEdits_made(title);
+            case LET_GO -> Bundle.PieceEdits_letGo(title);
         };
     }
 }

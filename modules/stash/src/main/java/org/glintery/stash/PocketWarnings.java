@@ -11,12 +11,23 @@ import org.glintery.api.stash.MoveRequest;
 import org.glintery.api.storage.Pocket;
 import org.glintery.api.storage.SpotNames;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /** What to say when drills go into a pocket that is too small, or to others of another kind. Never a refusal. */
 final class PocketWarnings {
 
     private PocketWarnings() {}
 
+    @Messages({
+        "# {0} - pocket",
+        "# {1} - capacity",
+        "# {2} - capacity in words",
+        "# {3} - drills in it",
+        "PocketWarnings.full={0} takes about {1,choice,1#1 drill|1<{2} drills} and now holds {3}.",
+        "# {0} - pocket",
+        "# {1} - code",
+        "PocketWarnings.mixed={0} holds {1} too and is not marked mixed."
+    })
     static List<String> after(View view, MoveRequest request) {
         if (!(request.to() instanceof Spot.InPocket spot)) {
             return List.of();
@@ -33,14 +44,13 @@ final class PocketWarnings {
         pocket.get()
                 .capacity()
                 .filter(capacity -> after > capacity)
-                .ifPresent(capacity ->
-                        warnings.add(name + " takes about " + capacity + " drills and now holds " + after + "."));
+                .ifPresent(capacity -> warnings.add(
+                        Bundle.PocketWarnings_full(name, capacity, Balance.grouped(capacity), Balance.grouped(after))));
         if (!pocket.get().mixed()) {
             there.keySet().stream()
                     .filter(drill -> !drill.equals(request.drill()))
                     .findFirst()
-                    .ifPresent(
-                            other -> warnings.add(name + " holds " + other.code() + " too and is not marked mixed."));
+                    .ifPresent(other -> warnings.add(Bundle.PocketWarnings_mixed(name, other.code())));
         }
         return warnings;
     }

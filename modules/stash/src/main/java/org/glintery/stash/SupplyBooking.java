@@ -23,6 +23,7 @@ import org.glintery.api.workshop.FoundDrills;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * Books what came with a piece: from the supplier into the piece's bag, set aside for the piece. Afterwards only what
@@ -80,6 +81,14 @@ final class SupplyBooking {
         }
     }
 
+    @Messages({
+        "# {0} - title",
+        "SupplyBooking.nowTold=now told how many came with {0}",
+        "# {0} - title",
+        "SupplyBooking.came=came with {0}",
+        "# {0} - title",
+        "SupplyBooking.cameUncounted=came with {0}, not counted yet"
+    })
     private void bookDrill(ChangeSet.Builder change, Drill drill, SuppliedDrills before, SuppliedDrills after) {
         if (after.count() < before.count()) {
             takeBack(change, drill, before.count() - after.count());
@@ -88,50 +97,44 @@ final class SupplyBooking {
         if (before.uncounted() && !after.uncounted()) {
             uncountedAt = uncounted(drill);
             uncountedAt.ifPresent(spot -> change.post(
-                    movement(drill, spot, supplier(), Amount.unknown(), "now told how many came with " + title())));
+                    movement(drill, spot, supplier(), Amount.unknown(), Bundle.SupplyBooking_nowTold(title()))));
         }
         Optional<Amount> more = after.beyond(before);
         if (more.isPresent()) {
             Spot to = uncountedAt.orElseGet(() -> bag(change));
-            change.post(movement(drill, supplier(), to, more.get(), "came with " + title()));
+            change.post(movement(drill, supplier(), to, more.get(), Bundle.SupplyBooking_came(title())));
             long count = more.get().count().orElseThrow();
             setAside(change, drill, count - laidAlready(change, drill, to, count));
         }
         if (after.uncounted() && !before.uncounted()) {
             change.post(movement(
-                    drill, supplier(), bag(change), Amount.unknown(), "came with " + title() + ", not counted yet"));
+                    drill, supplier(), bag(change), Amount.unknown(), Bundle.SupplyBooking_cameUncounted(title())));
         }
     }
 
     /** What was laid before it was told is on the canvas, booked from found: it does not lie in the bag as well. */
+    @Messages({"# {0} - title", "SupplyBooking.laidBefore=laid on {0} before it was told how many came"})
     private long laidAlready(ChangeSet.Builder change, Drill drill, Spot from, long told) {
         Spot canvas = new Spot.OnCanvas(piece);
         long laid = Math.min(told, FoundDrills.at(view, canvas, drill));
         if (laid > 0) {
-            change.post(movement(
-                    drill,
-                    from,
-                    Spot.FOUND,
-                    Amount.counted(laid),
-                    "laid on " + title() + " before it was told how many came"));
+            change.post(
+                    movement(drill, from, Spot.FOUND, Amount.counted(laid), Bundle.SupplyBooking_laidBefore(title())));
             FoundDrills.add(change, view, canvas, drill, -laid);
         }
         return laid;
     }
 
     /** A correction downwards is booked as lost only as far as drills are there. */
+    @Messages({"# {0} - title", "SupplyBooking.fewer=fewer came with {0} than was told"})
     private void takeBack(ChangeSet.Builder change, Drill drill, long fewer) {
         reservations.set(change, drill, Math.max(0, reservations.of(drill) - fewer));
         long left = fewer;
         for (Spot spot : places.of(drill)) {
             long taken = Math.min(left, view.balance(spot, drill).count());
             if (taken > 0) {
-                change.post(movement(
-                        drill,
-                        spot,
-                        Spot.LOST,
-                        Amount.counted(taken),
-                        "fewer came with " + title() + " than was told"));
+                change.post(
+                        movement(drill, spot, Spot.LOST, Amount.counted(taken), Bundle.SupplyBooking_fewer(title())));
                 left -= taken;
             }
         }

@@ -72,6 +72,52 @@ class DrillMovesTest {
     }
 
     @Test
+    void tellsOneAndManyAsPeopleSayThem_whenTooFewAreThere() {
+        Spot one = shop.bag("one", T1, 1);
+        Spot many = shop.bag("many", T1, 1_200);
+        Spot to = shop.bag("b2", T1, 0);
+
+        assertThat(refusal(move(T1, one, to, 2, false)).text())
+                .isEqualTo("There is 1 of T1 in bag one, and 2 were asked for. Nothing was moved.");
+        assertThat(refusal(move(T1, to, one, 1, false)).text())
+                .isEqualTo("There are 0 of T1 in bag b2, and 1 was asked for. Nothing was moved.");
+        assertThat(refusal(move(T1, many, to, 12_500, false)).text())
+                .isEqualTo(
+                        "There are 1\u2009200 of T1 in bag many, and 12\u2009500 were asked for. Nothing was moved.");
+    }
+
+    @Test
+    void saysThatNobodyHasCounted_whenANumberIsTakenFromAnUncountedHeap() {
+        shop.shelve("Rope-walk", silent("A", T1));
+        Spot from = shop.bagNamed("Rope-walk");
+        Spot to = shop.bag("b2", T1, 0);
+
+        assertThat(refusal(move(T1, from, to, 5, false)).text())
+                .isEqualTo("How many of T1 are in bag Rope-walk is not known, and 5 were asked for. Nothing was moved. "
+                        + "Count them first, or move them without a number.");
+        shop.apply(move(T1, from, to, 1, true));
+        assertThat(foundReasons()).containsExactly("1 found: 1 was taken from drills that were not counted");
+    }
+
+    @Test
+    void tellsWhatWasFound_whenOneWasBooked() {
+        Spot from = shop.bag("b1", T1, 1);
+        shop.apply(move(T1, from, shop.bag("b2", T1, 0), 1_250, true));
+
+        assertThat(foundReasons()).containsExactly("1249 found: 1\u2009250 were taken where 1 was booked");
+    }
+
+    private List<String> foundReasons() {
+        List<String> found = new ArrayList<>();
+        shop.workshop().ledger(LedgerQuery.all(), entry -> {
+            if (entry.from().equals(Spot.FOUND)) {
+                found.add(entry.count() + " " + entry.action().reason());
+            }
+        });
+        return found;
+    }
+
+    @Test
     void believesAPerson_andFindsTheRestInTheSameChange() {
         Spot from = shop.bag("b1", T1, 200);
         Spot to = shop.bag("b2", T1, 0);
@@ -79,13 +125,7 @@ class DrillMovesTest {
 
         assertThat(shop.count(from, T1)).isZero();
         assertThat(shop.count(to, T1)).isEqualTo(250);
-        List<String> found = new ArrayList<>();
-        shop.workshop().ledger(LedgerQuery.all(), entry -> {
-            if (entry.from().equals(Spot.FOUND)) {
-                found.add(entry.count() + " " + entry.action().reason());
-            }
-        });
-        assertThat(found).containsExactly("50 found: 250 were taken where 200 were booked");
+        assertThat(foundReasons()).containsExactly("50 found: 250 were taken where 200 were booked");
     }
 
     @Test
@@ -113,6 +153,18 @@ class DrillMovesTest {
 
         assertThat(warnings).singleElement().asString().contains("takes about 100 drills and now holds 150");
         assertThat(shop.count(to, T1)).isEqualTo(150);
+    }
+
+    @Test
+    void tellsWhatAPocketTakes_whetherOneOrAThousand() {
+        List<String> one = shop.apply(move(T1, Spot.SUPPLIER, pocket(0, Optional.of(1L)), 2, false));
+        List<String> many = shop.apply(move(T1, Spot.SUPPLIER, pocket(0, Optional.of(1_000L)), 1_500, false));
+
+        assertThat(one).singleElement().asString().endsWith(", A1 takes about 1 drill and now holds 2.");
+        assertThat(many)
+                .singleElement()
+                .asString()
+                .endsWith(", A1 takes about 1\u2009000 drills and now holds 1\u2009500.");
     }
 
     @Test

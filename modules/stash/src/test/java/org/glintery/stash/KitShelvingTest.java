@@ -10,6 +10,7 @@ import static org.glintery.stash.WorkshopInFolder.refusal;
 import static org.glintery.stash.WorkshopInFolder.silent;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.ColourCard;
 import org.glintery.api.stash.Legend;
+import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.NewKit;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Source;
@@ -116,6 +118,33 @@ class KitShelvingTest {
     }
 
     @Test
+    void namesEveryLineOfASymbol_whenThereAreMoreThanTwo() {
+        NewKit kit = kit(
+                UUID.randomUUID(),
+                "Rope-walk",
+                Standing.SHELVED,
+                Optional.empty(),
+                line("A", T1, 10, 20),
+                line("B", T1, 10, 20),
+                line("A", T2, 30, 40),
+                line("A", T2, 1, 1));
+
+        assertThat(shop.apply(shop.stash().shelve(shop.view(), kit)))
+                .containsExactly("The symbol A stands on lines 1, 3 and 4. All were kept.");
+    }
+
+    @Test
+    void saysHowLongALegendCanBe_whenItIsTooLong() {
+        LegendLine[] lines = new LegendLine[Legend.MOST_LINES + 1];
+        Arrays.fill(lines, line("A", T1, 1, 1));
+        NewKit kit = kit(UUID.randomUUID(), "Crane", Standing.SHELVED, Optional.empty(), lines);
+
+        assertThat(refusal(shop.stash().shelve(shop.view(), kit)).text())
+                .isEqualTo("A legend has at most 1\u2009000 lines and this one has 1\u2009001. Nothing was saved. "
+                        + "Is it another table?");
+    }
+
+    @Test
     void addsTheLinesUp_whenTwoShareADrill() {
         shop.shelve("Rope-walk", line("A", T1, 10, 20), line("B", T1, 30, 40));
 
@@ -191,7 +220,8 @@ class KitShelvingTest {
     void refusesANegativeNeed_andNamesTheLine() {
         NewKit kit = kit(UUID.randomUUID(), "Crane", Standing.SHELVED, Optional.empty(), line("A", T1, -5, 10));
 
-        assertThat(refusal(shop.stash().shelve(shop.view(), kit)).text()).startsWith("Line 1 (A T1)");
+        assertThat(refusal(shop.stash().shelve(shop.view(), kit)).text())
+                .isEqualTo("Line 1 (A T1) has an amount that can't be right. Nothing was saved.");
     }
 
     @Test

@@ -17,6 +17,7 @@ import org.glintery.api.storage.SpotNames;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.View;
+import org.glintery.stash.CardTitle;
 
 /**
  * Spots and codes that were looked up before. What a change is about to make counts only once {@link #keep} says that
@@ -61,7 +62,7 @@ final class KnownPlaces {
         newCodes.forEach((card, added) -> {
             ColourCard old = view.find(ColourCard.TYPE, ColourCard.idOf(card))
                     .map(stored -> stored.value())
-                    .orElseGet(() -> new ColourCard(card, title(card), Map.of(), List.of()));
+                    .orElseGet(() -> new ColourCard(card, CardTitle.of(card), Map.of(), List.of()));
             Map<String, CardEntry> entries = new LinkedHashMap<>(old.entries());
             added.stream().sorted().forEach(code -> entries.putIfAbsent(code, CardEntry.UNKNOWN));
             change.put(
@@ -94,9 +95,5 @@ final class KnownPlaces {
                 .map(stored ->
                         (Set<String>) new HashSet<>(stored.value().entries().keySet()))
                 .orElseGet(HashSet::new);
-    }
-
-    private static String title(String card) {
-        return card.equals(ColourCard.OWN) ? "My own" : card;
     }
 }

@@ -8,6 +8,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.openide.util.NbBundle.Messages;
 
 /** Lines of UTF-8, handed over as they come; what is too long or not text is passed over. One thread. */
 final class LineInput {
@@ -36,6 +37,7 @@ final class LineInput {
     }
 
     /** The next line; empty at the end. */
+    @Messages("LineInput.tooLong=A line may have at most 16 MiB.")
     Optional<Line> next() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(512);
         boolean tooLong = false;
@@ -52,9 +54,10 @@ final class LineInput {
             }
             b = in.read();
         }
-        return Optional.of(tooLong ? faulty("A line may have at most 16 MiB.") : decoded(bytes.toByteArray()));
+        return Optional.of(tooLong ? faulty(Bundle.LineInput_tooLong()) : decoded(bytes.toByteArray()));
     }
 
+    @Messages("LineInput.noText=The line is not text in UTF-8.")
     private Line decoded(byte[] bytes) {
         try {
             String text = StandardCharsets.UTF_8
@@ -63,7 +66,7 @@ final class LineInput {
                     .toString();
             return new Line(line, text, "");
         } catch (CharacterCodingException e) {
-            return faulty("The line is not text in UTF-8.");
+            return faulty(Bundle.LineInput_noText());
         }
     }
 

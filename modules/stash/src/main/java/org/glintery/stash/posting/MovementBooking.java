@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.LedgerAction.Movement;
 import org.glintery.api.ledger.Spot;
@@ -18,6 +19,7 @@ import org.glintery.api.workshop.FoundDrills;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.stash.PieceReservations;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * Books movements, all or none. What goes onto a piece's canvas is no longer set aside for it; saying a movement again, alone
@@ -35,7 +37,8 @@ final class MovementBooking {
     /** @return the movement that is to blame with the refusal, where one is */
     Outcome book(List<PostedLine> lines) {
         View view = workshop.view();
-        ChangeSet.Builder movements = ChangeSet.named(sentence(lines));
+        String sentence = sentence(lines);
+        ChangeSet.Builder movements = ChangeSet.named(sentence);
         Map<ForPiece, Long> laid = new LinkedHashMap<>();
         Map<At, Long> found = new LinkedHashMap<>();
         Set<UUID> said = new HashSet<>();
@@ -57,7 +60,7 @@ final class MovementBooking {
                 }
             }
         }
-        Result<Applied> applied = apply(view, lines, movements, laid, found);
+        Result<Applied> applied = apply(view, sentence, movements, laid, found);
         if (applied instanceof Result.Refused<Applied> no) {
             places.forget();
             return new Outcome(Optional.of(no.refusal()), Optional.empty());
@@ -84,17 +87,13 @@ final class MovementBooking {
     }
 
     private Result<Applied> apply(
-            View view,
-            List<PostedLine> lines,
-            ChangeSet.Builder movements,
-            Map<ForPiece, Long> laid,
-            Map<At, Long> found) {
-        ChangeSet.Builder making = ChangeSet.named(sentence(lines));
+            View view, String sentence, ChangeSet.Builder movements, Map<ForPiece, Long> laid, Map<At, Long> found) {
+        ChangeSet.Builder making = ChangeSet.named(sentence);
         places.makeIn(making, view);
         ChangeSet booked = making.build().join(movements.build());
-        ChangeSet.Builder flagging = ChangeSet.named(sentence(lines));
+        ChangeSet.Builder flagging = ChangeSet.named(sentence);
         found.forEach((at, count) -> FoundDrills.add(flagging, view, at.spot(), at.drill(), count));
-        ChangeSet.Builder releasing = ChangeSet.named(sentence(lines));
+        ChangeSet.Builder releasing = ChangeSet.named(sentence);
         laid.forEach((what, count) -> {
             PieceReservations reservations = new PieceReservations(view, what.piece());
             reservations.set(releasing, what.drill(), Math.max(0, reservations.of(what.drill()) - count));
@@ -102,8 +101,16 @@ final class MovementBooking {
         return workshop.apply(releasing.build().join(booked).join(flagging.build()));
     }
 
+    @Messages({
+        "# {0} - code",
+        "MovementBooking.one=Book {0}",
+        "# {0} - how many",
+        "MovementBooking.several=Book {0} movements"
+    })
     private static String sentence(List<PostedLine> lines) {
-        return lines.size() == 1 ? "Book " + lines.get(0).drill().code() : "Book " + lines.size() + " movements";
+        return lines.size() == 1
+                ? Bundle.MovementBooking_one(lines.get(0).drill().code())
+                : Bundle.MovementBooking_several(Balance.grouped(lines.size()));
     }
 
     private record At(Spot spot, Drill drill) {}

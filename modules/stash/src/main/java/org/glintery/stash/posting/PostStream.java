@@ -10,7 +10,9 @@ import org.glintery.api.Json;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Refusal;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.workshop.Workshop;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * Reads movements line by line, books each line and answers it as soon as it is durable. An array on a line is one
@@ -42,6 +44,7 @@ public final class PostStream {
         return refusedSome;
     }
 
+    @Messages({"# {0} - what is wrong", "PostStream.noJson=The line is not JSON: {0}"})
     private void take(LineInput.Line line) {
         if (!line.fault().isEmpty()) {
             refuse(line, Optional.empty(), "malformed", line.fault());
@@ -51,7 +54,7 @@ public final class PostStream {
         try {
             json = codec.parse(line.text());
         } catch (MalformedException e) {
-            refuse(line, Optional.empty(), "malformed", "The line is not JSON: " + e.getMessage());
+            refuse(line, Optional.empty(), "malformed", Bundle.PostStream_noJson(e.getMessage()));
             return;
         }
         if (json instanceof Json.Arr batch) {
@@ -78,9 +81,16 @@ public final class PostStream {
         }
     }
 
+    @Messages({
+        "# {0} - most",
+        "PostStream.batch=A batch has from 1 to {0} movements.",
+        "# {0} - number of the movement",
+        "# {1} - what is wrong",
+        "PostStream.inBatch=Movement {0} of the batch: {1}"
+    })
     private void takeBatch(LineInput.Line line, Json.Arr batch) {
         if (batch.items().isEmpty() || batch.items().size() > MOST_IN_A_BATCH) {
-            refuse(line, Optional.empty(), "malformed", "A batch has from 1 to " + MOST_IN_A_BATCH + " movements.");
+            refuse(line, Optional.empty(), "malformed", Bundle.PostStream_batch(Balance.grouped(MOST_IN_A_BATCH)));
             return;
         }
         List<PostedLine> posted = new ArrayList<>(batch.items().size());
@@ -88,7 +98,7 @@ public final class PostStream {
             try {
                 posted.add(PostedLine.read(item));
             } catch (MalformedException e) {
-                String text = "Movement " + (posted.size() + 1) + " of the batch: " + e.getMessage();
+                String text = Bundle.PostStream_inBatch(String.valueOf(posted.size() + 1), e.getMessage());
                 refuse(line, PostedLine.idIn(item), "malformed", text);
                 return;
             }

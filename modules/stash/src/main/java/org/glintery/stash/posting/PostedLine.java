@@ -10,16 +10,20 @@ import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Amount.Basis;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Body;
 import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.ColourCard;
 import org.glintery.api.time.About;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * One movement as a script writes it: {@code id}, {@code drill}, {@code from}, {@code to}, {@code count} and, where
  * wanted, {@code uncertainty}, {@code basis}, {@code lot}, {@code reason} and {@code happenedOn}.
+ *
+ * Refusals tell numbers as JSON writes them, for whoever puts the line right.
  *
  * @param from as written, such as {@code bag:b1}
  */
@@ -35,6 +39,7 @@ record PostedLine(
 
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_REASON = 2_000;
+    private static final long MOST_MM = 1_000;
 
     /** The id as it is written, for answering a line that can't be read. */
     static Optional<String> idIn(Json json) {
@@ -42,14 +47,19 @@ record PostedLine(
     }
 
     /** @throws MalformedException with a plain sentence that names what is wrong */
+    @Messages({
+        "PostedLine.noObject=A movement is an object with id, drill, from, to and count.",
+        "# {0} - what is wrong",
+        "PostedLine.impossible=The movement can''t be as it is written: {0}."
+    })
     static PostedLine read(Json json) {
         if (!(json instanceof Json.Obj obj)) {
-            throw new MalformedException("A movement is an object with id, drill, from, to and count.");
+            throw new MalformedException(Bundle.PostedLine_noObject());
         }
         try {
             return parts(obj);
         } catch (IllegalArgumentException e) {
-            throw new MalformedException("The movement can't be as it is written: " + e.getMessage() + ".", e);
+            throw new MalformedException(Bundle.PostedLine_impossible(e.getMessage()), e);
         }
     }
 
@@ -65,6 +75,7 @@ record PostedLine(
                 happenedOn(obj));
     }
 
+    @Messages({"# {0} - what is written", "PostedLine.noId=The id ''{0}'' is not a UUID."})
     private static UUID id(Json.Obj obj) {
         String written = text(obj, "id");
         try {
@@ -75,12 +86,13 @@ record PostedLine(
         } catch (IllegalArgumentException e) {
             // told below, as for a UUID that Java would read leniently
         }
-        throw new MalformedException("The id '" + written + "' is not a UUID.");
+        throw new MalformedException(Bundle.PostedLine_noId(written));
     }
 
+    @Messages("PostedLine.noDrill='drill' is missing or not an object.")
     private static Drill drill(Json.Obj obj) {
         if (!(obj.get("drill").orElse(Json.NULL) instanceof Json.Obj drill)) {
-            throw new MalformedException("'drill' is missing or not an object.");
+            throw new MalformedException(Bundle.PostedLine_noDrill());
         }
         Shape shape = word(drill, "shape", Shape.values(), null);
         int size = drill.get("sizeMm").isPresent() ? size(drill) : Drill.usualSizeHundredths(shape);
@@ -94,24 +106,30 @@ record PostedLine(
                 text(drill, "code"));
     }
 
+    @Messages({
+        "# {0} - most",
+        "PostedLine.size=''sizeMm'' must be from 0.01 to {0}.",
+        "PostedLine.hundredths='sizeMm' must be in whole hundredths of a millimetre."
+    })
     private static int size(Json.Obj drill) {
         BigDecimal mm = number(drill, "sizeMm");
-        if (mm.compareTo(new BigDecimal("0.01")) < 0 || mm.compareTo(BigDecimal.valueOf(1_000)) > 0) {
-            throw new MalformedException("'sizeMm' must be from 0.01 to 1000.");
+        if (mm.compareTo(new BigDecimal("0.01")) < 0 || mm.compareTo(BigDecimal.valueOf(MOST_MM)) > 0) {
+            throw new MalformedException(Bundle.PostedLine_size(String.valueOf(MOST_MM)));
         }
         try {
             return mm.movePointRight(2).intValueExact();
         } catch (ArithmeticException e) {
-            throw new MalformedException("'sizeMm' must be in whole hundredths of a millimetre.", e);
+            throw new MalformedException(Bundle.PostedLine_hundredths(), e);
         }
     }
 
+    @Messages("PostedLine.countOfUnknown=An amount that is not known has no 'count'.")
     private static Amount amount(Json.Obj obj) {
         Basis basis =
                 word(obj, "basis", Basis.values(), obj.get("uncertainty").isPresent() ? Basis.ROUGH : Basis.COUNTED);
         if (basis == Basis.UNKNOWN) {
             if (obj.get("count").isPresent()) {
-                throw new MalformedException("An amount that is not known has no 'count'.");
+                throw new MalformedException(Bundle.PostedLine_countOfUnknown());
             }
             return Amount.unknown();
         }
@@ -120,49 +138,71 @@ record PostedLine(
         return new Amount(basis, Optional.of(count), uncertainty);
     }
 
+    @Messages({
+        "# {0} - field",
+        "# {1} - least",
+        "# {2} - most",
+        "PostedLine.range=''{0}'' must be from {1} to {2}.",
+        "# {0} - field",
+        "PostedLine.whole=''{0}'' must be a whole number."
+    })
     private static long whole(Json.Obj obj, String name, long least) {
         BigDecimal number = number(obj, name);
         if (number.compareTo(BigDecimal.valueOf(least)) < 0 || number.compareTo(BigDecimal.valueOf(Amount.MOST)) > 0) {
-            throw new MalformedException("'" + name + "' must be from " + least + " to " + Amount.MOST + ".");
+            throw new MalformedException(
+                    Bundle.PostedLine_range(name, String.valueOf(least), String.valueOf(Amount.MOST)));
         }
         try {
             return number.longValueExact();
         } catch (ArithmeticException e) {
-            throw new MalformedException("'" + name + "' must be a whole number.", e);
+            throw new MalformedException(Bundle.PostedLine_whole(name), e);
         }
     }
 
+    @Messages({"# {0} - field", "PostedLine.noNumber=''{0}'' is missing or not a number."})
     private static BigDecimal number(Json.Obj obj, String name) {
-        return obj.number(name).orElseThrow(() -> new MalformedException("'" + name + "' is missing or not a number."));
+        return obj.number(name).orElseThrow(() -> new MalformedException(Bundle.PostedLine_noNumber(name)));
     }
 
+    @Messages({
+        "# {0} - what is written",
+        "PostedLine.noDate=''happenedOn'' must be a date such as 2025-03-31 (EDTF), not ''{0}''."
+    })
     private static Optional<About> happenedOn(Json.Obj obj) {
         return optionalText(obj, "happenedOn", LONGEST_NAME)
                 .map(written -> About.edtf(written)
-                        .orElseThrow(() -> new MalformedException(
-                                "'happenedOn' must be a date such as 2025-03-31 (EDTF), not '" + written + "'.")));
+                        .orElseThrow(() -> new MalformedException(Bundle.PostedLine_noDate(written))));
     }
 
+    @Messages({"# {0} - field", "PostedLine.missing=''{0}'' is missing or empty."})
     private static String text(Json.Obj obj, String name) {
         return optionalText(obj, name, LONGEST_NAME)
                 .filter(text -> !text.isBlank())
-                .orElseThrow(() -> new MalformedException("'" + name + "' is missing or empty."));
+                .orElseThrow(() -> new MalformedException(Bundle.PostedLine_missing(name)));
     }
 
+    @Messages({
+        "# {0} - field",
+        "PostedLine.noText=''{0}'' must be text.",
+        "# {0} - field",
+        "# {1} - most characters",
+        "PostedLine.tooLong=''{0}'' may have at most {1} characters."
+    })
     private static Optional<String> optionalText(Json.Obj obj, String name, int longest) {
         Json value = obj.get(name).orElse(Json.NULL);
         if (value instanceof Json.Null) {
             return Optional.empty();
         }
         if (!(value instanceof Json.Text text)) {
-            throw new MalformedException("'" + name + "' must be text.");
+            throw new MalformedException(Bundle.PostedLine_noText(name));
         }
         if (text.value().length() > longest) {
-            throw new MalformedException("'" + name + "' may have at most " + longest + " characters.");
+            throw new MalformedException(Bundle.PostedLine_tooLong(name, Balance.grouped(longest)));
         }
         return Optional.of(text.value());
     }
 
+    @Messages({"# {0} - field", "# {1} - words", "PostedLine.word=''{0}'' must be one of {1}."})
     private static <E extends Enum<E>> E word(Json.Obj obj, String name, E[] words, E otherwise) {
         Optional<String> written = optionalText(obj, name, LONGEST_NAME);
         if (written.isEmpty() && otherwise != null) {
@@ -171,8 +211,8 @@ record PostedLine(
         return written.flatMap(text -> Arrays.stream(words)
                         .filter(word -> written(word).equals(text.strip().toLowerCase(Locale.ROOT)))
                         .findFirst())
-                .orElseThrow(() -> new MalformedException("'" + name + "' must be one of "
-                        + Arrays.stream(words).map(PostedLine::written).collect(Collectors.joining(", ")) + "."));
+                .orElseThrow(() -> new MalformedException(Bundle.PostedLine_word(
+                        name, Arrays.stream(words).map(PostedLine::written).collect(Collectors.joining(", ")))));
     }
 
     private static String written(Enum<?> word) {

@@ -5,6 +5,7 @@ import java.util.UUID;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.storage.SpotNames;
 import org.glintery.api.workshop.FoundDrills;
 import org.glintery.api.workshop.Settings;
@@ -79,7 +80,7 @@ public final class FoundCard implements TodayCard {
         private static String words(View view, Stored<FoundDrills> found) {
             FoundDrills flag = found.value();
             return Bundle.FoundCard_line(
-                    TypedLine.grouped(flag.count()), flag.drill().code(), SpotNames.words(view, flag.at()));
+                    Balance.grouped(flag.count()), flag.drill().code(), SpotNames.words(view, flag.at()));
         }
 
         @Override
@@ -105,7 +106,7 @@ public final class FoundCard implements TodayCard {
                         Bundle.FoundCard_looked(), () -> desk.change(view -> FoundPlaces.lookedAt(view, line.flag()))));
             });
             if (lines.size() > SHOWN) {
-                panel.add(Texts.hint(Bundle.FoundCard_more(lines.size() - SHOWN)), "span 2");
+                panel.add(Texts.hint(Bundle.FoundCard_more(Balance.grouped(lines.size() - SHOWN))), "span 2");
             }
             panel.revalidate();
             panel.repaint();

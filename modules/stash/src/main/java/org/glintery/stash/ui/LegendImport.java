@@ -12,6 +12,7 @@ import org.glintery.api.Result;
 import org.glintery.api.exchange.LegendReader;
 import org.glintery.api.exchange.LegendReader.Assumed;
 import org.glintery.api.exchange.LegendReader.Reading;
+import org.glintery.api.ledger.Balance;
 import org.glintery.workbench.parts.Asking;
 import org.glintery.workbench.spi.Desk;
 import org.openide.util.NbBundle.Messages;
@@ -64,12 +65,14 @@ final class LegendImport {
     @Messages({
         "LegendImport.title=What was understood",
         "# {0} - how many",
-        "LegendImport.take=Take in {0,choice,1#one line|1<{0} lines}",
+        "# {1} - how many in words",
+        "LegendImport.take=Take in {0,choice,0#nothing|1#one line|1<{1} lines}",
         "LegendImport.badRows=Some rows can't be taken in. Put them right in the file and read it again. Nothing was changed."
     })
     private void offer(Reading reading, Assumed assumed, boolean hasLines) {
         LegendPreview preview = new LegendPreview(reading, hasLines);
-        String doIt = Bundle.LegendImport_take(reading.lines().size());
+        String doIt = Bundle.LegendImport_take(
+                reading.lines().size(), Balance.grouped(reading.lines().size()));
         boolean wanted = Asking.ask(Bundle.LegendImport_title(), preview, doIt, () -> {
             boolean clean = reading.badRows().isEmpty() && !reading.lines().isEmpty();
             if (!clean) {

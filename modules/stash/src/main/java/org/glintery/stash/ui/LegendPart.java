@@ -116,18 +116,6 @@ final class LegendPart implements ScreenPart<LegendSheet> {
     }
 
     @Override
-    @Messages({
-        "LegendPart.none=No legend yet. Type its lines below, one for each Enter, stop whenever you like and go on later; or paste them from a spreadsheet, or read a file.",
-        "# {0} - lines",
-        "# {1} - drills",
-        "LegendPart.sum={0,choice,1#One line|1<{0} lines}, {1} drills.",
-        "# {0} - lines",
-        "# {1} - drills",
-        "LegendPart.sumOpen={0,choice,1#One line|1<{0} lines}, {1} drills where it is known.",
-        "# {0} - drills",
-        "LegendPart.missing={0} are missing.",
-        "LegendPart.repeated=A symbol stands on several lines; see the marked ones."
-    })
     public void show(LegendSheet sheet) {
         if (!table.isEditing()) {
             int selected = table.getSelectedRow();
@@ -139,20 +127,7 @@ final class LegendPart implements ScreenPart<LegendSheet> {
         entry.offer(sheet.cards(), sheet.next());
         photo.show(sheet.photo());
         both.revalidate();
-        summary.setText(summary(sheet));
-    }
-
-    private static String summary(LegendSheet sheet) {
-        if (sheet.rows().isEmpty()) {
-            return Bundle.LegendPart_none();
-        }
-        int lines = sheet.rows().size();
-        String text = sheet.allNeedsKnown()
-                ? Bundle.LegendPart_sum(lines, TypedLine.grouped(sheet.sumNeeded()))
-                : Bundle.LegendPart_sumOpen(lines, TypedLine.grouped(sheet.sumNeeded()));
-        text += sheet.sumMissing() > 0 ? " " + Bundle.LegendPart_missing(TypedLine.grouped(sheet.sumMissing())) : "";
-        boolean repeated = sheet.rows().stream().anyMatch(LegendSheet.Row::repeated);
-        return repeated ? text + " " + Bundle.LegendPart_repeated() : text;
+        summary.setText(LegendSummary.of(sheet));
     }
 
     private void dress() {

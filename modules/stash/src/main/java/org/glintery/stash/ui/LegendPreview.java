@@ -9,6 +9,7 @@ import javax.swing.table.DefaultTableModel;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.exchange.LegendReader.BadRow;
 import org.glintery.api.exchange.LegendReader.Reading;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.workbench.parts.DrillLook;
@@ -33,7 +34,8 @@ final class LegendPreview extends JPanel {
         "# {1} - separator",
         "LegendPreview.read=Read as {0}, separated by {1}.",
         "# {0} - how many",
-        "LegendPreview.bad={0,choice,1#One row can''t|1<{0} rows can''t} be taken in. Nothing is, until they are right:",
+        "# {1} - how many in words",
+        "LegendPreview.bad={0,choice,1#One row|1<{1} rows} can''t be taken in. Nothing is, until {0,choice,1#it is|1<they are} right:",
         "LegendPreview.replace=Replace the lines that are there",
         "LegendPreview.table=Lines as they were understood"
     })
@@ -47,7 +49,8 @@ final class LegendPreview extends JPanel {
         add(Texts.body(columns(reading)), "wmin 0");
         add(Tables.scrolling(table(reading)), "h " + Space.px(HEIGHT_PX) + "!");
         if (!reading.badRows().isEmpty()) {
-            add(Texts.trouble(Bundle.LegendPreview_bad(reading.badRows().size())));
+            add(Texts.trouble(Bundle.LegendPreview_bad(
+                    reading.badRows().size(), Balance.grouped(reading.badRows().size()))));
             add(Texts.body(badRows(reading)), "wmin 0");
         }
         reading.warnings().stream().limit(8).forEach(warning -> add(Texts.wrappedHint(warning), "wmin 0"));

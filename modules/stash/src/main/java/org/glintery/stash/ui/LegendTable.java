@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import javax.swing.table.AbstractTableModel;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.LineSupply;
@@ -165,14 +166,14 @@ final class LegendTable extends AbstractTableModel {
     @Messages({"# {0} - how many", "LegendTable.andSome={0} and some"})
     private static String atHand(LineSupply supply) {
         return supply.uncounted()
-                ? Bundle.LegendTable_andSome(TypedLine.grouped(supply.atHand()))
-                : TypedLine.grouped(supply.atHand());
+                ? Bundle.LegendTable_andSome(Balance.grouped(supply.atHand()))
+                : Balance.grouped(supply.atHand());
     }
 
     @Messages({"LegendTable.notKnown=not known", "LegendTable.enough=enough"})
     private static String missing(LineSupply supply) {
         return supply.missing()
-                .map(missing -> missing == 0 ? Bundle.LegendTable_enough() : TypedLine.grouped(missing))
+                .map(missing -> missing == 0 ? Bundle.LegendTable_enough() : Balance.grouped(missing))
                 .orElseGet(Bundle::LegendTable_notKnown);
     }
 }

@@ -4,6 +4,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.GlinteryException;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Stash;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.View;
@@ -90,10 +91,13 @@ public final class ShortagesCard implements TodayCard {
             shortages.lines().stream().limit(SHOWN).forEach(line -> {
                 String what = Bundle.ShortagesCard_line(line.title(), line.symbol(), line.code());
                 panel.add(Buttons.link(what, () -> desk.openPiece(line.piece())), "growx 0, wmin 0");
-                panel.add(Texts.line(Bundle.ShortagesCard_missing(TypedLine.grouped(line.missing()))));
+                panel.add(Texts.line(Bundle.ShortagesCard_missing(Balance.grouped(line.missing()))));
             });
             if (shortages.lines().size() > SHOWN) {
-                panel.add(Texts.hint(Bundle.ShortagesCard_more(shortages.lines().size() - SHOWN)), "span 2");
+                panel.add(
+                        Texts.hint(Bundle.ShortagesCard_more(
+                                Balance.grouped(shortages.lines().size() - SHOWN))),
+                        "span 2");
             }
             panel.revalidate();
             panel.repaint();

@@ -19,18 +19,23 @@ import org.openide.util.NbBundle.Messages;
  */
 record TypedLine(String symbol, String code, String needed, String supplied) {
 
-    private static final Pattern BAGS = Pattern.compile("(\\d{1,4})\\s*(b|bag|bags)\\.?");
+    private static final Pattern BAGS = Pattern.compile("(\\d.*?)\\s*(b|bag|bags)\\.?");
 
-    /** The line as it would be typed. */
+    /** The line as it would be typed: what it says is read back. */
+    @Messages({
+        "# {0} - how many",
+        "# {1} - how many in words",
+        "TypedLine.bags={0,choice,0#{1} bags|1#{1} bag|1<{1} bags}"
+    })
     static TypedLine of(LegendLine line) {
         String supplied = line.bags()
                 .filter(bags -> !line.supplied().known())
-                .map(bags -> bags + (bags == 1 ? " bag" : " bags"))
+                .map(bags -> Bundle.TypedLine_bags(bags, Balance.grouped(bags)))
                 .orElseGet(() -> written(line.supplied()));
         return new TypedLine(
                 line.symbol(),
                 line.drill().code(),
-                line.needed().map(TypedLine::grouped).orElse(""),
+                line.needed().map(Balance::grouped).orElse(""),
                 supplied);
     }
 
@@ -59,22 +64,21 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
         String text = supplied.strip().toLowerCase(Locale.ROOT);
         Matcher bags = BAGS.matcher(text);
         if (bags.matches()) {
-            Optional<Integer> count = Optional.of(Integer.parseInt(bags.group(1)));
-            return Result.ok(new LegendLine(symbol.strip(), drill, need, Amount.unknown(), count, extras));
+            return TypedAmount.whole(bags.group(1))
+                    .then(count -> Result.ok(new LegendLine(
+                            symbol.strip(), drill, need, Amount.unknown(), count.map(Long::intValue), extras)));
         }
         return TypedAmount.read(text)
                 .then(amount ->
                         Result.ok(new LegendLine(symbol.strip(), drill, need, amount, Optional.empty(), extras)));
     }
 
+    @Messages({"# {0} - how many", "TypedLine.about=about {0}"})
     private static String written(Amount amount) {
         return amount.count()
-                .map(count -> (amount.uncertainty() > 0 ? "about " : "") + grouped(count))
+                .map(count -> amount.uncertainty() > 0
+                        ? Bundle.TypedLine_about(Balance.grouped(count))
+                        : Balance.grouped(count))
                 .orElse("");
-    }
-
-    /** Thousands set apart by thin spaces, as everywhere on the screens. */
-    static String grouped(long count) {
-        return new Balance(count, 0, 0).words();
     }
 }

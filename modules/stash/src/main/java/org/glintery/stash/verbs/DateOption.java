@@ -5,12 +5,18 @@ import java.util.Optional;
 import org.glintery.api.Result;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.VerbCall;
+import org.openide.util.NbBundle.Messages;
 
 /** Options that say when, as people say it. */
 final class DateOption {
 
     private DateOption() {}
 
+    @Messages({
+        "# {0} - option",
+        "# {1} - what is written",
+        "DateOption.noDate=--{0} ''{1}'' is not a date. Write it like 2025-03-31, ''about October 2024'' or ''spring 2023''."
+    })
     static Result<Optional<About>> of(VerbCall call, String option) {
         Optional<String> written = call.value(option);
         if (written.isEmpty()) {
@@ -19,9 +25,6 @@ final class DateOption {
         Optional<About> said = About.said(written.get(), LocalDate.now(call.clock()));
         return said.isPresent()
                 ? Result.ok(said)
-                : Result.refused(
-                        WordOption.USAGE,
-                        "--" + option + " '" + written.get()
-                                + "' is not a date. Write it like 2025-03-31, 'about October 2024' or 'spring 2023'.");
+                : Result.refused(WordOption.USAGE, Bundle.DateOption_noDate(option, written.get()));
     }
 }

@@ -2,6 +2,7 @@ package org.glintery.stash.verbs;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Body;
 import org.glintery.api.ledger.Coating;
@@ -17,12 +18,19 @@ import org.openide.util.NbBundle.Messages;
 /** The options by which a verb is told which drill is meant, and how they are understood. */
 final class DrillOptions {
 
+    @Messages({
+        "DrillOptions.card=its colour card, where several have the code",
+        "DrillOptions.shape=round, square or special",
+        "DrillOptions.size=its size in millimetres; 2.8 for rounds and 2.5 for others when not said"
+    })
     static final List<Param> PARAMS = List.of(
-            Param.option("card", "CARD", "its colour card, where several have the code"),
-            Param.option("shape", "SHAPE", "round, square or special"),
-            Param.option("size", "MM", "its size in millimetres; 2.8 for rounds and 2.5 for others when not said"),
+            Param.option("card", "CARD", Bundle.DrillOptions_card()),
+            Param.option("shape", "SHAPE", Bundle.DrillOptions_shape()),
+            Param.option("size", "MM", Bundle.DrillOptions_size()),
             Param.option("body", "BODY", WordOption.all(Body.class)),
             Param.option("coating", "COATING", WordOption.all(Coating.class)));
+
+    private static final int MOST_NAMED = 12;
 
     private DrillOptions() {}
 
@@ -51,6 +59,11 @@ final class DrillOptions {
             Optional<Coating> coating,
             Optional<Double> sizeMm) {
 
+        @Messages({
+            "# {0} - code",
+            "# {1} - drills",
+            "DrillOptions.several=Several drills are called ''{0}'': {1}. Say which by --card, --shape, --size, --body or --coating."
+        })
         Result<Drill> among(VerbCall call, Optional<Spot> in) {
             List<Drill> there = in.filter(spot -> !spot.isBoundary())
                     .map(spot -> call.workshop().view().contents(spot).keySet().stream()
@@ -67,14 +80,12 @@ final class DrillOptions {
             if (known.size() > 1) {
                 return Result.refused(
                         WordOption.USAGE,
-                        "Several drills are called '" + code + "': "
-                                + String.join(
-                                        "; ",
-                                        known.stream()
-                                                .limit(12)
-                                                .map(Drill::words)
-                                                .toList())
-                                + ". Say which by --card, --shape, --size, --body or --coating.");
+                        Bundle.DrillOptions_several(
+                                code,
+                                known.stream()
+                                        .limit(MOST_NAMED)
+                                        .map(Drill::words)
+                                        .collect(Collectors.joining("; "))));
             }
             return Result.ok(known.isEmpty() ? made() : known.get(0));
         }

@@ -52,8 +52,9 @@ public final class DrillsFindVerb implements Verb {
     }
 
     @Override
+    @Messages("DrillsFindVerb.summary=Find drills by card, code or name, and where they lie")
     public String summary() {
-        return "Find drills by card, code or name, and where they lie";
+        return Bundle.DrillsFindVerb_summary();
     }
 
     @Override
@@ -62,10 +63,13 @@ public final class DrillsFindVerb implements Verb {
     }
 
     @Override
-    @Messages("DrillsFindVerb.found=only what was found though it was not booked")
+    @Messages({
+        "DrillsFindVerb.text=part of a card, code or name; all drills without it",
+        "DrillsFindVerb.found=only what was found though it was not booked"
+    })
     public List<Param> params() {
         return List.of(
-                Param.optionalPositional("text", "TEXT", "part of a card, code or name; all drills without it"),
+                Param.optionalPositional("text", "TEXT", Bundle.DrillsFindVerb_text()),
                 Param.flag("found", Bundle.DrillsFindVerb_found()));
     }
 
@@ -75,7 +79,13 @@ public final class DrillsFindVerb implements Verb {
     }
 
     @Override
-    @Messages({"# {0} - where and how many lie there", "# {1} - of these", "DrillsFindVerb.place={0} ({1} found)"})
+    @Messages({
+        "DrillsFindVerb.drill=Drill",
+        "DrillsFindVerb.name=Name",
+        "DrillsFindVerb.inTheHouse=In the house",
+        "DrillsFindVerb.available=Available",
+        "DrillsFindVerb.where=Where"
+    })
     public VerbResult run(VerbCall call) {
         View view = call.workshop().view();
         String text = call.value("text").orElse("");
@@ -84,28 +94,54 @@ public final class DrillsFindVerb implements Verb {
                 .filter(one -> !call.flag("found") || one.places().stream().anyMatch(place -> place.found() > 0))
                 .toList();
         if (found.isEmpty()) {
-            return VerbResult.said(
-                    new Found(found), text.isBlank() ? "No drills yet." : "No drill fits '" + text + "'.");
+            return VerbResult.said(new Found(found), none(call.flag("found"), text));
         }
-        TextTable table = new TextTable("Drill", "Name", "In the house", "Available", "Where");
+        TextTable table = new TextTable(
+                Bundle.DrillsFindVerb_drill(),
+                Bundle.DrillsFindVerb_name(),
+                Bundle.DrillsFindVerb_inTheHouse(),
+                Bundle.DrillsFindVerb_available(),
+                Bundle.DrillsFindVerb_where());
         for (FoundDrill one : found) {
             String where = String.join(
                     "; ", one.places().stream().map(DrillsFindVerb::words).toList());
             table.row(
                     one.drill().card() + " " + one.drill().code(),
                     one.name().orElse(""),
-                    one.inTheHouse(),
-                    one.available(),
+                    Balance.grouped(one.inTheHouse()),
+                    Balance.grouped(one.available()),
                     where);
         }
         return VerbResult.said(new Found(found), table.toString());
     }
 
+    @Messages({
+        "DrillsFindVerb.none=No drills yet.",
+        "DrillsFindVerb.noneFound=Nothing was found that was not booked.",
+        "# {0} - what was asked for",
+        "DrillsFindVerb.noneFits=No drill fits ''{0}''."
+    })
+    private static String none(boolean foundOnly, String text) {
+        if (!text.isBlank()) {
+            return Bundle.DrillsFindVerb_noneFits(text);
+        }
+        return foundOnly ? Bundle.DrillsFindVerb_noneFound() : Bundle.DrillsFindVerb_none();
+    }
+
+    @Messages({
+        "# {0} - where",
+        "# {1} - how many lie there",
+        "DrillsFindVerb.there={0}: {1}",
+        "# {0} - where",
+        "# {1} - how many lie there",
+        "# {2} - of these",
+        "DrillsFindVerb.withFound={0}: {1} ({2} found)"
+    })
     private static String words(Place place) {
-        String there = place.words() + ": " + place.balance().words();
+        String there = place.balance().words();
         return place.found() == 0
-                ? there
-                : Bundle.DrillsFindVerb_place(there, new Balance(place.found(), 0, 0).words());
+                ? Bundle.DrillsFindVerb_there(place.words(), there)
+                : Bundle.DrillsFindVerb_withFound(place.words(), there, Balance.grouped(place.found()));
     }
 
     private static FoundDrill found(View view, KnownDrill known) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Result;
-import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.ledger.LedgerEntry;
 import org.glintery.api.ledger.Spot;
@@ -18,11 +17,16 @@ import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.LedgerQuery;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code drills ledger}: every movement in recorded order, one a line, so that any number can be read. */
 @ServiceProvider(service = Verb.class)
 public final class DrillsLedgerVerb implements Verb {
+
+    static final String MOVEMENT = "movement";
+    static final String STOCKTAKE = "stocktake";
+    static final String REVERSAL = "reversal";
 
     /** Every movement, in the order it was recorded; printed as it is read, since there may be millions. */
     public record Ledger(List<Booked> movements) {}
@@ -56,8 +60,9 @@ public final class DrillsLedgerVerb implements Verb {
     }
 
     @Override
+    @Messages("DrillsLedgerVerb.summary=Print every movement with its id, one a line, in the order it was recorded")
     public String summary() {
-        return "Print every movement with its id, one a line, in the order it was recorded";
+        return Bundle.DrillsLedgerVerb_summary();
     }
 
     @Override
@@ -66,11 +71,16 @@ public final class DrillsLedgerVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "DrillsLedgerVerb.first=begin with this number",
+        "DrillsLedgerVerb.most=at most so many",
+        "DrillsLedgerVerb.spot=only what went in or out there"
+    })
     public List<Param> params() {
         return List.of(
-                Param.option("from-sequence", "N", "begin with this number"),
-                Param.option("most", "N", "at most so many"),
-                Param.option("spot", "SPOT", "only what went in or out there"));
+                Param.option("from-sequence", "N", Bundle.DrillsLedgerVerb_first()),
+                Param.option("most", "N", Bundle.DrillsLedgerVerb_most()),
+                Param.option("spot", "SPOT", Bundle.DrillsLedgerVerb_spot()));
     }
 
     @Override
@@ -102,13 +112,14 @@ public final class DrillsLedgerVerb implements Verb {
     private static VerbResult print(VerbCall call, LedgerQuery query) {
         var view = call.workshop().view();
         Map<Spot, String> names = new HashMap<>();
+        LedgerWords words = new LedgerWords();
         call.list(
                 "movements",
                 each -> call.workshop().ledger(query, entry -> {
                     String from = names.computeIfAbsent(entry.from(), spot -> SpotNames.written(view, spot));
                     String to = names.computeIfAbsent(entry.to(), spot -> SpotNames.written(view, spot));
                     Booked booked = booked(entry, from, to);
-                    each.accept(booked, text(booked, entry.drill()));
+                    each.accept(booked, words.of(booked, entry.drill()));
                 }));
         return new VerbResult.Streamed(false);
     }
@@ -121,8 +132,8 @@ public final class DrillsLedgerVerb implements Verb {
         Optional<UUID> reverses =
                 action instanceof LedgerAction.Reversal r ? Optional.of(r.reverses()) : Optional.empty();
         String kind = action instanceof LedgerAction.Movement
-                ? "movement"
-                : action instanceof LedgerAction.Stocktake ? "stocktake" : "reversal";
+                ? MOVEMENT
+                : action instanceof LedgerAction.Stocktake ? STOCKTAKE : REVERSAL;
         return new Booked(
                 entry.sequence(),
                 action.id(),
@@ -137,20 +148,5 @@ public final class DrillsLedgerVerb implements Verb {
                 action.reason(),
                 action.happenedOn(),
                 entry.recordedAt());
-    }
-
-    private static String text(Booked booked, Drill drill) {
-        String count = booked.uncounted() ? "some" : String.valueOf(booked.count());
-        String reason = booked.reason().isBlank() ? "" : "  (" + booked.reason() + ")";
-        return String.format(
-                "%7d  %s  %-9s  %9s  %s  %s -> %s%s",
-                booked.sequence(),
-                booked.id(),
-                booked.kind(),
-                count,
-                drill.words(),
-                booked.from(),
-                booked.to(),
-                reason);
     }
 }

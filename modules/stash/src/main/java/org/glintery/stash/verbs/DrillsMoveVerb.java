@@ -17,6 +17,7 @@ import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Operation;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code drills move}: so many drills from one spot to another. */
@@ -32,8 +33,9 @@ public final class DrillsMoveVerb implements Verb {
     }
 
     @Override
+    @Messages("DrillsMoveVerb.summary=Move drills from one bag, pocket, canvas or boundary to another")
     public String summary() {
-        return "Move drills from one bag, pocket, canvas or boundary to another";
+        return Bundle.DrillsMoveVerb_summary();
     }
 
     @Override
@@ -42,15 +44,24 @@ public final class DrillsMoveVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "DrillsMoveVerb.code=the drill's code or own name",
+        "DrillsMoveVerb.from=supplier, found, bag:NAME, pocket:HOLDER/NAME, canvas:PIECE ...",
+        "DrillsMoveVerb.to=a spot; a bag is made when it is first named",
+        "DrillsMoveVerb.count=how many; left out for drills nobody has counted yet",
+        "DrillsMoveVerb.giveOrTake=how unsure the count is",
+        "DrillsMoveVerb.on=when, such as 2025-03-31 or 'about October'",
+        "DrillsMoveVerb.reason=why"
+    })
     public List<Param> params() {
         List<Param> params = new ArrayList<>(List.of(
-                Param.positional("code", "CODE", "the drill's code or own name"),
-                Param.required("from", "SPOT", "supplier, found, bag:NAME, pocket:HOLDER/NAME, canvas:PIECE ..."),
-                Param.required("to", "SPOT", "a spot; a bag is made when it is first named"),
-                Param.option("count", "N", "how many; left out for drills nobody has counted yet"),
-                Param.option("give-or-take", "N", "how unsure the count is"),
-                Param.option("reason", "TEXT", "why"),
-                Param.option("on", "DATE", "when, such as 2025-03-31 or 'about October'")));
+                Param.positional("code", "CODE", Bundle.DrillsMoveVerb_code()),
+                Param.required("from", "SPOT", Bundle.DrillsMoveVerb_from()),
+                Param.required("to", "SPOT", Bundle.DrillsMoveVerb_to()),
+                Param.option("count", "N", Bundle.DrillsMoveVerb_count()),
+                Param.option("give-or-take", "N", Bundle.DrillsMoveVerb_giveOrTake()),
+                Param.option("reason", "TEXT", Bundle.DrillsMoveVerb_reason()),
+                Param.option("on", "DATE", Bundle.DrillsMoveVerb_on())));
         params.addAll(DrillOptions.PARAMS);
         return params;
     }
@@ -71,6 +82,17 @@ public final class DrillsMoveVerb implements Verb {
                                                 .then(on -> Result.ok(move(call, drill, from, to, amount, on))))))));
     }
 
+    @Messages({
+        "# {0} - amount",
+        "# {1} - drill",
+        "# {2} - where from",
+        "# {3} - where to",
+        "DrillsMoveVerb.moved=Moved {0} of {1} from {2} to {3}.",
+        "# {0} - drill",
+        "# {1} - where from",
+        "# {2} - where to",
+        "DrillsMoveVerb.movedUncounted=Moved some of {0} from {1} to {2}, not counted yet."
+    })
     private static VerbResult move(
             VerbCall call,
             Drill drill,
@@ -98,9 +120,13 @@ public final class DrillsMoveVerb implements Verb {
                     SpotNames.written(view, to.spot()),
                     view.balance(from.spot(), drill),
                     view.balance(to.spot(), drill));
-            String text = "Moved " + amount.words() + " of " + drill.words() + " from "
-                    + SpotNames.words(view, from.spot()) + " to " + SpotNames.words(view, to.spot()) + ".";
-            return VerbResult.said(moved, text);
+            String fromWords = SpotNames.words(view, from.spot());
+            String toWords = SpotNames.words(view, to.spot());
+            return VerbResult.said(
+                    moved,
+                    amount.known()
+                            ? Bundle.DrillsMoveVerb_moved(amount.words(), drill.words(), fromWords, toWords)
+                            : Bundle.DrillsMoveVerb_movedUncounted(drill.words(), fromWords, toWords));
         });
     }
 

@@ -11,6 +11,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.stash.posting.PostAnswer;
 import org.glintery.stash.posting.PostStream;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code drills post}: books movements that another program writes, one a line. */
@@ -23,8 +24,10 @@ public final class DrillsPostVerb implements Verb {
     }
 
     @Override
+    @Messages(
+            "DrillsPostVerb.summary=Book movements from standard input, one a line as JSON; prints each id once it is safe on disk")
     public String summary() {
-        return "Book movements from standard input, one a line as JSON; prints each id once it is safe on disk";
+        return Bundle.DrillsPostVerb_summary();
     }
 
     @Override
@@ -33,8 +36,9 @@ public final class DrillsPostVerb implements Verb {
     }
 
     @Override
+    @Messages("DrillsPostVerb.file=- for standard input, or a file with one movement a line")
     public List<Param> params() {
-        return List.of(Param.positional("file", "-", "- for standard input, or a file with one movement a line"));
+        return List.of(Param.positional("file", "-", Bundle.DrillsPostVerb_file()));
     }
 
     @Override
@@ -43,6 +47,7 @@ public final class DrillsPostVerb implements Verb {
     }
 
     @Override
+    @Messages({"# {0} - file", "DrillsPostVerb.unreadable={0} can''t be read. Nothing was booked."})
     public VerbResult run(VerbCall call) throws IOException {
         String file = call.need("file");
         if (file.equals("-")) {
@@ -50,7 +55,7 @@ public final class DrillsPostVerb implements Verb {
         }
         Path path = call.path(file);
         if (!Files.isReadable(path) || Files.isDirectory(path)) {
-            return VerbResult.refused("unreadable", path + " can't be read. Nothing was booked.");
+            return VerbResult.refused("unreadable", Bundle.DrillsPostVerb_unreadable(path));
         }
         try (InputStream in = Files.newInputStream(path)) {
             return post(call, in);

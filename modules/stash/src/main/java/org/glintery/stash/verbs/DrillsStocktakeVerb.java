@@ -15,6 +15,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.ChangeSet;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code drills stocktake}: says how many of a drill really lie in a spot. */
@@ -30,8 +31,9 @@ public final class DrillsStocktakeVerb implements Verb {
     }
 
     @Override
+    @Messages("DrillsStocktakeVerb.summary=Say how many of a drill really are in a bag, a pocket or on a canvas")
     public String summary() {
-        return "Say how many of a drill really are in a bag, a pocket or on a canvas";
+        return Bundle.DrillsStocktakeVerb_summary();
     }
 
     @Override
@@ -40,13 +42,20 @@ public final class DrillsStocktakeVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "DrillsStocktakeVerb.code=the drill's code or own name",
+        "DrillsStocktakeVerb.spot=bag:NAME, pocket:HOLDER/NAME or canvas:PIECE",
+        "DrillsStocktakeVerb.count=how many there are, 0 for none",
+        "DrillsStocktakeVerb.giveOrTake=how unsure the count is",
+        "DrillsStocktakeVerb.on=when it was counted"
+    })
     public List<Param> params() {
         List<Param> params = new ArrayList<>(List.of(
-                Param.positional("code", "CODE", "the drill's code or own name"),
-                Param.required("spot", "SPOT", "bag:NAME, pocket:HOLDER/NAME or canvas:PIECE"),
-                Param.required("count", "N", "how many there are, 0 for none"),
-                Param.option("give-or-take", "N", "how unsure the count is"),
-                Param.option("on", "DATE", "when it was counted")));
+                Param.positional("code", "CODE", Bundle.DrillsStocktakeVerb_code()),
+                Param.required("spot", "SPOT", Bundle.DrillsStocktakeVerb_spot()),
+                Param.required("count", "N", Bundle.DrillsStocktakeVerb_count()),
+                Param.option("give-or-take", "N", Bundle.DrillsStocktakeVerb_giveOrTake()),
+                Param.option("on", "DATE", Bundle.DrillsStocktakeVerb_on())));
         params.addAll(DrillOptions.PARAMS);
         return params;
     }
@@ -79,11 +88,33 @@ public final class DrillsStocktakeVerb implements Verb {
         return VerbSteps.apply(call, change, () -> {
             var view = call.workshop().view();
             Balance now = view.balance(spot.spot(), drill);
-            String text = "There are " + now.words() + " of " + drill.words() + " in "
-                    + SpotNames.words(view, spot.spot()) + "; " + before.words() + " were booked.";
             return VerbResult.said(
-                    new Counted(DrillAnswer.of(drill), SpotNames.written(view, spot.spot()), before, now), text);
+                    new Counted(DrillAnswer.of(drill), SpotNames.written(view, spot.spot()), before, now),
+                    words(now, drill, SpotNames.words(view, spot.spot()), before));
         });
+    }
+
+    @Messages({
+        "# {0} - there now",
+        "# {1} - there now in words",
+        "# {2} - drill",
+        "# {3} - where",
+        "# {4} - booked before",
+        "# {5} - booked before in words",
+        "DrillsStocktakeVerb.counted={0,choice,0#There are|1#There is|1<There are} {1} of {2} in {3}; "
+                + "{4,choice,0#{5} were|1#{5} was|1<{5} were} booked.",
+        "# {0} - there now",
+        "# {1} - there now in words",
+        "# {2} - drill",
+        "# {3} - where",
+        "DrillsStocktakeVerb.countedFirst={0,choice,0#There are|1#There is|1<There are} {1} of {2} in {3}; "
+                + "nobody had counted them before."
+    })
+    private static String words(Balance now, Drill drill, String where, Balance before) {
+        return before.count() == 0 && before.uncounted() > 0
+                ? Bundle.DrillsStocktakeVerb_countedFirst(now.count(), now.words(), drill.words(), where)
+                : Bundle.DrillsStocktakeVerb_counted(
+                        now.count(), now.words(), drill.words(), where, before.count(), before.words());
     }
 
     private static Amount amount(long count, long spread) {

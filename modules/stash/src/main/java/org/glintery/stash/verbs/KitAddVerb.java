@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.glintery.api.Result;
 import org.glintery.api.exchange.LegendReader.BadRow;
 import org.glintery.api.exchange.LegendReader.Reading;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Source;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Verb;
@@ -14,6 +15,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.ChangeSet;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code kit add}: shelves a kit from a legend, a kit file or what the options say. */
@@ -28,8 +30,9 @@ public final class KitAddVerb implements Verb {
     }
 
     @Override
+    @Messages("KitAddVerb.summary=Shelve a kit: from a legend as CSV, from a kit as JSON, or by its title")
     public String summary() {
-        return "Shelve a kit: from a legend as CSV, from a kit as JSON, or by its title";
+        return Bundle.KitAddVerb_summary();
     }
 
     @Override
@@ -38,15 +41,25 @@ public final class KitAddVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "KitAddVerb.file=a kit as .json, or a legend",
+        "KitAddVerb.legend=its legend",
+        "KitAddVerb.jsonFile=a whole kit by the published schema",
+        "KitAddVerb.card=the colour card of the legend's codes; your own when not said",
+        "KitAddVerb.cover=a picture of it",
+        "KitAddVerb.preview=only show what was understood",
+        "# {0} - usual number",
+        "KitAddVerb.bagSize=drills in one bag of this source; {0} when not said"
+    })
     public List<Param> params() {
         List<Param> params = new ArrayList<>(List.of(
-                Param.optionalPositional("file", "FILE", "a kit as .json, or a legend"),
-                Param.option("legend", "FILE.csv", "its legend"),
-                Param.option("json-file", "FILE.json", "a whole kit by the published schema"),
-                Param.option("card", "CARD", "the colour card of the legend's codes; your own when not said"),
-                Param.option("bag-size", "N", "drills in one bag of this source; 200 when not said"),
-                Param.option("cover", "PICTURE", "a picture of it"),
-                Param.flag("preview", "only show what was understood")));
+                Param.optionalPositional("file", "FILE", Bundle.KitAddVerb_file()),
+                Param.option("legend", "FILE.csv", Bundle.KitAddVerb_legend()),
+                Param.option("json-file", "FILE.json", Bundle.KitAddVerb_jsonFile()),
+                Param.option("card", "CARD", Bundle.KitAddVerb_card()),
+                Param.option("bag-size", "N", Bundle.KitAddVerb_bagSize(Balance.grouped(Source.USUAL_DRILLS_PER_BAG))),
+                Param.option("cover", "PICTURE", Bundle.KitAddVerb_cover()),
+                Param.flag("preview", Bundle.KitAddVerb_preview())));
         params.addAll(KitOptions.PARAMS);
         return params;
     }
@@ -101,8 +114,9 @@ public final class KitAddVerb implements Verb {
     }
 
     /** The bag size that was told is kept with its source, for the next kit. */
+    @Messages("KitAddVerb.keepBagSize=Keep the bag size")
     private static ChangeSet source(VerbCall call, Optional<Integer> bagSize) {
-        ChangeSet.Builder change = ChangeSet.named("Keep the bag size");
+        ChangeSet.Builder change = ChangeSet.named(Bundle.KitAddVerb_keepBagSize());
         Optional<String> name = call.value("source").filter(source -> !source.isBlank());
         if (name.isPresent() && bagSize.isPresent()) {
             change.put(Source.TYPE, Source.idOf(name.get()), new Source(name.get(), bagSize.get()));
@@ -110,13 +124,27 @@ public final class KitAddVerb implements Verb {
         return change.build();
     }
 
+    @Messages({
+        "# {0} - number of the line",
+        "# {1} - what is wrong",
+        "KitAddVerb.badRow=line {0}: {1}",
+        "# {0} - how many",
+        "# {1} - how many in words",
+        "# {2} - lines and what is wrong",
+        "KitAddVerb.badRows=Nothing was imported, because of {0,choice,1#1 row|1<{1} rows}: {2}.",
+        "# {0} - how many in words",
+        "# {1} - lines and what is wrong",
+        "# {2} - how many more",
+        "KitAddVerb.manyBadRows=Nothing was imported, because of {0} rows: {1}; and {2} more."
+    })
     private static String badRowsText(List<BadRow> rows) {
         String named = rows.stream()
                 .limit(MOST_ROWS_NAMED)
-                .map(row -> "line " + row.line() + ": " + row.reason())
+                .map(row -> Bundle.KitAddVerb_badRow(String.valueOf(row.line()), row.reason()))
                 .collect(Collectors.joining("; "));
-        String more = rows.size() > MOST_ROWS_NAMED ? "; and " + (rows.size() - MOST_ROWS_NAMED) + " more" : "";
-        return "Nothing was imported, because of " + rows.size() + (rows.size() == 1 ? " row: " : " rows: ") + named
-                + more + ".";
+        String count = Balance.grouped(rows.size());
+        return rows.size() > MOST_ROWS_NAMED
+                ? Bundle.KitAddVerb_manyBadRows(count, named, Balance.grouped(rows.size() - MOST_ROWS_NAMED))
+                : Bundle.KitAddVerb_badRows(rows.size(), count, named);
     }
 }

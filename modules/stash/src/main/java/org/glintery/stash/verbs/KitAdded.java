@@ -8,9 +8,11 @@ import java.util.UUID;
 import org.glintery.api.exchange.LegendReader.BadRow;
 import org.glintery.api.exchange.LegendReader.Reading;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.NewKit;
 import org.glintery.api.verb.TextTable;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * A kit that was shelved, or that would be.
@@ -60,42 +62,103 @@ public record KitAdded(
     }
 
     /** For people: short when it was shelved, line by line when it was only looked at. */
+    @Messages({
+        "# {0} - encoding",
+        "# {1} - separator",
+        "KitAdded.read=Read as {0}, separated by {1}.",
+        "KitAdded.text=text",
+        "KitAdded.commas=commas",
+        "# {0} - header",
+        "# {1} - what it is",
+        "KitAdded.column={0} is {1}",
+        "# {0} - number of the line",
+        "# {1} - what is wrong",
+        "KitAdded.badRow=Line {0}: {1}"
+    })
     String text() {
         List<String> parts = new ArrayList<>();
         for (PieceAdded piece : pieces) {
-            parts.add((imported ? "Shelved " : "Would shelve ") + piece.title() + ": "
-                    + piece.legend().size() + (piece.legend().size() == 1 ? " line" : " lines") + ", " + needed(piece)
-                    + " (" + piece.id() + ")");
+            parts.add(shelved(piece));
         }
         if (!imported) {
             columns.ifPresent(understood -> {
-                parts.add("Read as " + encoding.orElse("text") + ", separated by " + separator.orElse("commas") + ".");
-                understood.forEach((header, taken) -> parts.add("  " + header + " is " + taken));
+                parts.add(Bundle.KitAdded_read(
+                        encoding.orElse(Bundle.KitAdded_text()), separator.orElse(Bundle.KitAdded_commas())));
+                understood.forEach((header, taken) -> parts.add("  " + Bundle.KitAdded_column(header, taken)));
             });
             pieces.forEach(piece -> parts.add(table(piece)));
-            badRows.forEach(row -> parts.add("Line " + row.line() + ": " + row.reason()));
+            badRows.forEach(row -> parts.add(Bundle.KitAdded_badRow(String.valueOf(row.line()), row.reason())));
             warnings.forEach(parts::add);
         }
         return String.join("\n", parts);
     }
 
+    @Messages({
+        "KitAdded.symbol=Symbol",
+        "KitAdded.drill=Drill",
+        "KitAdded.needed=Needed",
+        "KitAdded.supplied=Supplied",
+        "KitAdded.bags=Bags",
+        "KitAdded.notKnown=not known"
+    })
     private static String table(PieceAdded piece) {
-        TextTable table = new TextTable("Symbol", "Drill", "Needed", "Supplied", "Bags");
+        TextTable table = new TextTable(
+                Bundle.KitAdded_symbol(),
+                Bundle.KitAdded_drill(),
+                Bundle.KitAdded_needed(),
+                Bundle.KitAdded_supplied(),
+                Bundle.KitAdded_bags());
         piece.legend()
                 .forEach(line -> table.row(
                         line.symbol(),
                         line.drill().card() + " " + line.drill().code(),
-                        line.needed().map(String::valueOf).orElse("not known"),
+                        line.needed().map(Balance::grouped).orElse(Bundle.KitAdded_notKnown()),
                         line.supplied().words(),
-                        line.bags().map(String::valueOf).orElse("")));
+                        line.bags().map(Balance::grouped).orElse("")));
         return table.toString();
     }
 
-    private static String needed(PieceAdded piece) {
-        if (piece.legend().stream().anyMatch(line -> line.needed().isEmpty())) {
-            return "drills not known";
+    @Messages({
+        "# {0} - title",
+        "# {1} - lines",
+        "# {2} - lines in words",
+        "# {3} - id",
+        "# {4} - drills",
+        "# {5} - drills in words",
+        "KitAdded.shelved=Shelved {0}: {1,choice,0#{2} lines|1#{2} line|1<{2} lines}, {4,choice,0#{5} drills|1#{5} drill|1<{5} drills} ({3})",
+        "# {0} - title",
+        "# {1} - lines",
+        "# {2} - lines in words",
+        "# {3} - id",
+        "KitAdded.shelvedUnknown=Shelved {0}: {1,choice,0#{2} lines|1#{2} line|1<{2} lines}, drills not known ({3})",
+        "# {0} - title",
+        "# {1} - lines",
+        "# {2} - lines in words",
+        "# {3} - id",
+        "# {4} - drills",
+        "# {5} - drills in words",
+        "KitAdded.would=Would shelve {0}: {1,choice,0#{2} lines|1#{2} line|1<{2} lines}, {4,choice,0#{5} drills|1#{5} drill|1<{5} drills} ({3})",
+        "# {0} - title",
+        "# {1} - lines",
+        "# {2} - lines in words",
+        "# {3} - id",
+        "KitAdded.wouldUnknown=Would shelve {0}: {1,choice,0#{2} lines|1#{2} line|1<{2} lines}, drills not known ({3})"
+    })
+    private String shelved(PieceAdded piece) {
+        int count = piece.legend().size();
+        String lines = Balance.grouped(count);
+        boolean known = piece.legend().stream().allMatch(line -> line.needed().isPresent());
+        if (!known) {
+            return imported
+                    ? Bundle.KitAdded_shelvedUnknown(piece.title(), count, lines, piece.id())
+                    : Bundle.KitAdded_wouldUnknown(piece.title(), count, lines, piece.id());
         }
-        return piece.legend().stream().mapToLong(line -> line.needed().get()).sum() + " drills";
+        long sum =
+                piece.legend().stream().mapToLong(line -> line.needed().get()).sum();
+        String drills = Balance.grouped(sum);
+        return imported
+                ? Bundle.KitAdded_shelved(piece.title(), count, lines, piece.id(), sum, drills)
+                : Bundle.KitAdded_would(piece.title(), count, lines, piece.id(), sum, drills);
     }
 
     private static LineAdded line(LegendLine line) {

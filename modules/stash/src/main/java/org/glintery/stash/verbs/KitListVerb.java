@@ -14,6 +14,7 @@ import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code kit list}: all kits and what is in them. */
@@ -32,8 +33,9 @@ public final class KitListVerb implements Verb {
     }
 
     @Override
+    @Messages("KitListVerb.summary=List the kits")
     public String summary() {
-        return "List the kits";
+        return Bundle.KitListVerb_summary();
     }
 
     @Override
@@ -52,6 +54,13 @@ public final class KitListVerb implements Verb {
     }
 
     @Override
+    @Messages({
+        "KitListVerb.title=Title",
+        "KitListVerb.from=From",
+        "KitListVerb.pieces=Pieces",
+        "KitListVerb.id=Id",
+        "KitListVerb.none=No kits yet."
+    })
     public VerbResult run(VerbCall call) {
         View view = call.workshop().view();
         Map<UUID, List<String>> titles = new HashMap<>();
@@ -64,8 +73,12 @@ public final class KitListVerb implements Verb {
                 .map(kit -> new KitLine(
                         kit.id(), kit.value().title(), kit.value().source(), titles.getOrDefault(kit.id(), List.of())))
                 .toList();
-        TextTable table = new TextTable("Title", "From", "Pieces", "Id");
+        TextTable table = new TextTable(
+                Bundle.KitListVerb_title(),
+                Bundle.KitListVerb_from(),
+                Bundle.KitListVerb_pieces(),
+                Bundle.KitListVerb_id());
         kits.forEach(kit -> table.row(kit.title(), kit.source().orElse(""), String.join("; ", kit.pieces()), kit.id()));
-        return VerbResult.said(new Kits(kits), table.isEmpty() ? "No kits yet." : table.toString());
+        return VerbResult.said(new Kits(kits), table.isEmpty() ? Bundle.KitListVerb_none() : table.toString());
     }
 }

@@ -15,30 +15,49 @@ import org.glintery.api.stash.Standing;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.workshop.Picture;
+import org.openide.util.NbBundle.Messages;
 
 /** The options that describe a kit and its piece. */
 final class KitOptions {
 
+    @Messages({
+        "KitOptions.title=of the kit and its piece; the name of the file when not said",
+        "KitOptions.source=the shop, or whom it came from",
+        "KitOptions.since=since when",
+        "KitOptions.ordered=when it was ordered",
+        "KitOptions.arrived=when it arrived",
+        "KitOptions.money=in the workshop's currency",
+        "KitOptions.shape=of most of its drills: round, square or special",
+        "KitOptions.columns=cells across",
+        "KitOptions.rows=cells down",
+        "KitOptions.pitch=from cell to cell, measured",
+        "KitOptions.area=of the drilled area",
+        "KitOptions.cloth=of the whole cloth",
+        "KitOptions.sections=sections it is worked in",
+        "KitOptions.notes=anything else about the kit",
+        "# {0} - words",
+        "KitOptions.standing={0}; shelved when not said"
+    })
     static final List<Param> PARAMS = List.of(
-            Param.option("title", "TITLE", "of the kit and its piece; the name of the file when not said"),
-            Param.option("source", "SHOP", "the shop, or whom it came from"),
-            Param.option("standing", "STANDING", WordOption.all(Standing.class) + "; shelved when not said"),
-            Param.option("since", "DATE", "since when"),
-            Param.option("ordered", "DATE", "when it was ordered"),
-            Param.option("arrived", "DATE", "when it arrived"),
-            Param.option("price", "MONEY", "in the workshop's currency"),
-            Param.option("postage", "MONEY", "in the workshop's currency"),
-            Param.option("shape", "SHAPE", "of most of its drills: round, square or special"),
+            Param.option("title", "TITLE", Bundle.KitOptions_title()),
+            Param.option("source", "SHOP", Bundle.KitOptions_source()),
+            Param.option("standing", "STANDING", Bundle.KitOptions_standing(WordOption.all(Standing.class))),
+            Param.option("since", "DATE", Bundle.KitOptions_since()),
+            Param.option("ordered", "DATE", Bundle.KitOptions_ordered()),
+            Param.option("arrived", "DATE", Bundle.KitOptions_arrived()),
+            Param.option("price", "MONEY", Bundle.KitOptions_money()),
+            Param.option("postage", "MONEY", Bundle.KitOptions_money()),
+            Param.option("shape", "SHAPE", Bundle.KitOptions_shape()),
             Param.option("coverage", "COVERAGE", WordOption.all(Coverage.class)),
-            Param.option("columns", "N", "cells across"),
-            Param.option("rows", "N", "cells down"),
-            Param.option("pitch", "MM", "from cell to cell, measured"),
-            Param.option("width", "MM", "of the drilled area"),
-            Param.option("height", "MM", "of the drilled area"),
-            Param.option("cloth-width", "MM", "of the whole cloth"),
-            Param.option("cloth-height", "MM", "of the whole cloth"),
-            Param.option("sections", "N", "sections it is worked in"),
-            Param.option("notes", "TEXT", "anything else about the kit"));
+            Param.option("columns", "N", Bundle.KitOptions_columns()),
+            Param.option("rows", "N", Bundle.KitOptions_rows()),
+            Param.option("pitch", "MM", Bundle.KitOptions_pitch()),
+            Param.option("width", "MM", Bundle.KitOptions_area()),
+            Param.option("height", "MM", Bundle.KitOptions_area()),
+            Param.option("cloth-width", "MM", Bundle.KitOptions_cloth()),
+            Param.option("cloth-height", "MM", Bundle.KitOptions_cloth()),
+            Param.option("sections", "N", Bundle.KitOptions_sections()),
+            Param.option("notes", "TEXT", Bundle.KitOptions_notes()));
 
     private static final int MOST_CELLS = 100_000;
     private static final double MOST_MM = 100_000;
@@ -107,6 +126,11 @@ final class KitOptions {
                                                                         rows.map(Long::intValue))))))))));
     }
 
+    @Messages({
+        "# {0} - option",
+        "# {1} - what is written",
+        "KitOptions.noMoney=--{0} is an amount such as 24.90, not ''{1}''."
+    })
     private Result<Optional<Money>> money(String option) {
         Optional<String> written = call.value(option);
         if (written.isEmpty()) {
@@ -116,7 +140,6 @@ final class KitOptions {
         if (number.matches("\\d{1,9}(\\.\\d{1,4})?")) {
             return Result.ok(Optional.of(new Money(new BigDecimal(number))));
         }
-        return Result.refused(
-                WordOption.USAGE, "--" + option + " is an amount such as 24.90, not '" + written.get() + "'.");
+        return Result.refused(WordOption.USAGE, Bundle.KitOptions_noMoney(option, written.get()));
     }
 }

@@ -21,6 +21,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.Picture;
 import org.glintery.stash.BagSize;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * A kit as the command line describes it: by a kit file, or by options and a legend.
@@ -29,6 +30,7 @@ import org.glintery.stash.BagSize;
  */
 record KitToAdd(NewKit kit, Optional<Reading> reading) {
 
+    @Messages("KitToAdd.both=Give a kit as JSON or a legend, not both.")
     static Result<KitToAdd> from(VerbCall call) {
         Optional<String> file = call.value("file");
         boolean json = file.filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".json"))
@@ -36,23 +38,25 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
         Optional<String> kitFile = call.value("json-file").or(() -> json ? file : Optional.empty());
         Optional<String> legend = call.value("legend").or(() -> json ? Optional.empty() : file);
         if (kitFile.isPresent() && legend.isPresent()) {
-            return Result.refused(WordOption.USAGE, "Give a kit as JSON or a legend, not both.");
+            return Result.refused(WordOption.USAGE, Bundle.KitToAdd_both());
         }
         return kitFile.isPresent() ? kitFile(call, call.path(kitFile.get())) : described(call, legend.map(call::path));
     }
 
+    @Messages("KitToAdd.noKitFiles=Reading kit files needs the exchange part, which is switched off.")
     private static Result<KitToAdd> kitFile(VerbCall call, Path path) {
         return call.workshop()
                 .find(KitFiles.class)
                 .map(files -> files.read(path))
-                .orElseGet(() -> needsExchange("kit files"))
+                .orElseGet(() -> needsExchange(Bundle.KitToAdd_noKitFiles()))
                 .then(kit -> Result.ok(new KitToAdd(kit, Optional.empty())));
     }
 
+    @Messages("KitToAdd.nothing=Give a --title, a --legend FILE.csv or a kit as JSON.")
     private static Result<KitToAdd> described(VerbCall call, Optional<Path> legend) {
         Optional<String> title = call.value("title").or(() -> legend.map(KitToAdd::titleOf));
         if (title.filter(t -> !t.isBlank()).isEmpty()) {
-            return Result.refused(WordOption.USAGE, "Give a --title, a --legend FILE.csv or a kit as JSON.");
+            return Result.refused(WordOption.USAGE, Bundle.KitToAdd_nothing());
         }
         KitOptions options = new KitOptions(call, title.get());
         return reading(call, legend)
@@ -87,6 +91,7 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
         return WordOption.whole(call, "bag-size", 1, 1_000_000).then(size -> Result.ok(size.map(Long::intValue)));
     }
 
+    @Messages("KitToAdd.noLegends=Reading legends needs the exchange part, which is switched off.")
     private static Result<Optional<Reading>> reading(VerbCall call, Optional<Path> legend) {
         if (legend.isEmpty()) {
             return Result.ok(Optional.empty());
@@ -95,7 +100,7 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
                 .then(shape -> call.workshop()
                         .find(LegendReader.class)
                         .map(reader -> reader.read(legend.get(), new Assumed(card(call), shape)))
-                        .orElseGet(() -> needsExchange("legends"))
+                        .orElseGet(() -> needsExchange(Bundle.KitToAdd_noLegends()))
                         .then(reading -> Result.ok(Optional.of(reading))));
     }
 
@@ -112,7 +117,7 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
         return name.isEmpty() ? "" : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
-    private static <T> Result<T> needsExchange(String what) {
-        return Result.refused(WordOption.USAGE, "Reading " + what + " needs the exchange part, which is switched off.");
+    private static <T> Result<T> needsExchange(String text) {
+        return Result.refused(WordOption.USAGE, text);
     }
 }

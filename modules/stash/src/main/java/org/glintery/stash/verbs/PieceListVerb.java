@@ -3,6 +3,7 @@ package org.glintery.stash.verbs;
 import java.util.List;
 import java.util.Optional;
 import org.glintery.api.Result;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.verb.Param;
@@ -10,6 +11,7 @@ import org.glintery.api.verb.TextTable;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code piece list}: all pieces, or those of one standing. */
@@ -25,8 +27,9 @@ public final class PieceListVerb implements Verb {
     }
 
     @Override
+    @Messages("PieceListVerb.summary=List the pieces")
     public String summary() {
-        return "List the pieces";
+        return Bundle.PieceListVerb_summary();
     }
 
     @Override
@@ -35,8 +38,9 @@ public final class PieceListVerb implements Verb {
     }
 
     @Override
+    @Messages({"# {0} - words", "PieceListVerb.only=only these: {0}"})
     public List<Param> params() {
-        return List.of(Param.option("standing", "STANDING", "only these: " + WordOption.all(Standing.class)));
+        return List.of(Param.option("standing", "STANDING", Bundle.PieceListVerb_only(WordOption.all(Standing.class))));
     }
 
     @Override
@@ -50,6 +54,15 @@ public final class PieceListVerb implements Verb {
                 WordOption.word(call, "standing", Standing.class).then(standing -> Result.ok(list(call, standing))));
     }
 
+    @Messages({
+        "PieceListVerb.title=Title",
+        "PieceListVerb.standing=Standing",
+        "PieceListVerb.lines=Lines",
+        "PieceListVerb.drills=Drills",
+        "PieceListVerb.id=Id",
+        "PieceListVerb.notKnown=not known",
+        "PieceListVerb.none=No pieces."
+    })
     private static VerbResult list(VerbCall call, Optional<Standing> standing) {
         var view = call.workshop().view();
         List<PieceLine> pieces = view.all(Piece.TYPE).stream()
@@ -57,13 +70,18 @@ public final class PieceListVerb implements Verb {
                         standing.filter(s -> s != piece.value().standing()).isEmpty())
                 .map(piece -> PieceLine.of(view, piece))
                 .toList();
-        TextTable table = new TextTable("Title", "Standing", "Lines", "Drills", "Id");
+        TextTable table = new TextTable(
+                Bundle.PieceListVerb_title(),
+                Bundle.PieceListVerb_standing(),
+                Bundle.PieceListVerb_lines(),
+                Bundle.PieceListVerb_drills(),
+                Bundle.PieceListVerb_id());
         pieces.forEach(piece -> table.row(
                 piece.title(),
-                WordOption.words(piece.standing()),
-                piece.lines(),
-                piece.needed().map(String::valueOf).orElse("not known"),
+                StandingWords.of(piece.standing()),
+                Balance.grouped(piece.lines()),
+                piece.needed().map(Balance::grouped).orElse(Bundle.PieceListVerb_notKnown()),
                 piece.id()));
-        return VerbResult.said(new Pieces(pieces), table.isEmpty() ? "No pieces." : table.toString());
+        return VerbResult.said(new Pieces(pieces), table.isEmpty() ? Bundle.PieceListVerb_none() : table.toString());
     }
 }

@@ -19,6 +19,7 @@ import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** {@code piece show}: a piece, its legend and how its drills stand. */
@@ -48,8 +49,9 @@ public final class PieceShowVerb implements Verb {
     }
 
     @Override
+    @Messages("PieceShowVerb.summary=Show a piece, its legend, and what of it is laid, at hand and missing")
     public String summary() {
-        return "Show a piece, its legend, and what of it is laid, at hand and missing";
+        return Bundle.PieceShowVerb_summary();
     }
 
     @Override
@@ -58,8 +60,9 @@ public final class PieceShowVerb implements Verb {
     }
 
     @Override
+    @Messages("PieceShowVerb.piece=its title or id")
     public List<Param> params() {
-        return List.of(Param.positional("piece", "PIECE", "its title or id"));
+        return List.of(Param.positional("piece", "PIECE", Bundle.PieceShowVerb_piece()));
     }
 
     @Override
@@ -72,6 +75,7 @@ public final class PieceShowVerb implements Verb {
         return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> show(call, piece));
     }
 
+    @Messages("PieceShowVerb.noLegend=No legend yet.")
     private static VerbResult show(VerbCall call, Stored<Piece> piece) {
         View view = call.workshop().view();
         List<LegendLine> lines = Legend.of(view, piece.id()).lines();
@@ -81,22 +85,55 @@ public final class PieceShowVerb implements Verb {
                 piece.value(),
                 lines.stream().map(PieceShowVerb::line).toList(),
                 supplies.stream().map(PieceShowVerb::supply).toList());
-        String head =
-                piece.value().title() + ", " + WordOption.words(piece.value().standing())
-                        + piece.value()
-                                .standingSince()
-                                .map(since -> " since " + since.words())
-                                .orElse("");
-        TextTable table = new TextTable("Symbol", "Drill", "Name", "Needed", "Laid", "At hand", "Missing");
+        TextTable table = table(view, supplies);
+        String text = table.isEmpty() ? Bundle.PieceShowVerb_noLegend() : table.toString();
+        return VerbResult.said(shown, head(piece.value()) + "\n" + text);
+    }
+
+    @Messages({
+        "# {0} - title",
+        "# {1} - standing",
+        "PieceShowVerb.head={0}, {1}",
+        "# {0} - title",
+        "# {1} - standing",
+        "# {2} - since when",
+        "PieceShowVerb.since={0}, {1} since {2}"
+    })
+    private static String head(Piece piece) {
+        String standing = StandingWords.of(piece.standing());
+        return piece.standingSince()
+                .map(since -> Bundle.PieceShowVerb_since(piece.title(), standing, since.words()))
+                .orElseGet(() -> Bundle.PieceShowVerb_head(piece.title(), standing));
+    }
+
+    @Messages({
+        "PieceShowVerb.symbol=Symbol",
+        "PieceShowVerb.drill=Drill",
+        "PieceShowVerb.name=Name",
+        "PieceShowVerb.needed=Needed",
+        "PieceShowVerb.laid=Laid",
+        "PieceShowVerb.atHand=At hand",
+        "PieceShowVerb.missing=Missing",
+        "PieceShowVerb.notKnown=not known"
+    })
+    private static TextTable table(View view, List<LineSupply> supplies) {
+        TextTable table = new TextTable(
+                Bundle.PieceShowVerb_symbol(),
+                Bundle.PieceShowVerb_drill(),
+                Bundle.PieceShowVerb_name(),
+                Bundle.PieceShowVerb_needed(),
+                Bundle.PieceShowVerb_laid(),
+                Bundle.PieceShowVerb_atHand(),
+                Bundle.PieceShowVerb_missing());
         supplies.forEach(supply -> table.row(
                 supply.line().symbol(),
                 supply.line().drill().words(),
                 name(view, supply.line()),
-                supply.line().needed().map(String::valueOf).orElse("not known"),
+                supply.line().needed().map(Balance::grouped).orElse(Bundle.PieceShowVerb_notKnown()),
                 supply.laid().words(),
-                supply.atHand(),
-                supply.missing().map(String::valueOf).orElse("not known")));
-        return VerbResult.said(shown, head + "\n" + (table.isEmpty() ? "No legend yet." : table.toString()));
+                Balance.grouped(supply.atHand()),
+                supply.missing().map(Balance::grouped).orElse(Bundle.PieceShowVerb_notKnown())));
+        return table;
     }
 
     private static String name(View view, LegendLine line) {

@@ -5,7 +5,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.glintery.api.Result;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.verb.VerbCall;
+import org.openide.util.NbBundle.Messages;
 
 /** Options whose value is a number or one of a few words. What can't be understood is refused as {@code usage}. */
 final class WordOption {
@@ -15,6 +17,12 @@ final class WordOption {
     private WordOption() {}
 
     /** One of an enum's constants, written in lower case with hyphens. */
+    @Messages({
+        "# {0} - option",
+        "# {1} - words",
+        "# {2} - what is written",
+        "WordOption.word=--{0} is one of {1}, not ''{2}''."
+    })
     static <E extends Enum<E>> Result<Optional<E>> word(VerbCall call, String option, Class<E> words) {
         Optional<String> written = call.value(option);
         if (written.isEmpty()) {
@@ -25,7 +33,7 @@ final class WordOption {
                 .findFirst();
         return found.isPresent()
                 ? Result.ok(found)
-                : Result.refused(USAGE, "--" + option + " is one of " + all(words) + ", not '" + written.get() + "'.");
+                : Result.refused(USAGE, Bundle.WordOption_word(option, all(words), written.get()));
     }
 
     static <E extends Enum<E>> String all(Class<E> words) {
@@ -36,11 +44,13 @@ final class WordOption {
         return word.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** In plain words: "on the bench". */
-    static String words(Enum<?> word) {
-        return word.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
+    @Messages({
+        "# {0} - option",
+        "# {1} - least",
+        "# {2} - most",
+        "# {3} - what is written",
+        "WordOption.whole=--{0} is a whole number from {1} to {2}, not ''{3}''."
+    })
     static Result<Optional<Long>> whole(VerbCall call, String option, long least, long most) {
         Optional<String> written = call.value(option);
         if (written.isEmpty()) {
@@ -55,11 +65,16 @@ final class WordOption {
             // told below, as for a number that is out of range
         }
         return Result.refused(
-                USAGE,
-                "--" + option + " is a whole number from " + least + " to " + most + ", not '" + written.get() + "'.");
+                USAGE, Bundle.WordOption_whole(option, Balance.grouped(least), Balance.grouped(most), written.get()));
     }
 
     /** A decimal number with a point or a comma, above 0. */
+    @Messages({
+        "# {0} - option",
+        "# {1} - most",
+        "# {2} - what is written",
+        "WordOption.millimetres=--{0} is a number of millimetres up to {1}, not ''{2}''."
+    })
     static Result<Optional<Double>> millimetres(VerbCall call, String option, double most) {
         Optional<String> written = call.value(option);
         if (written.isEmpty()) {
@@ -74,7 +89,6 @@ final class WordOption {
             // told below, as for a number that is out of range
         }
         return Result.refused(
-                USAGE,
-                "--" + option + " is a number of millimetres up to " + (long) most + ", not '" + written.get() + "'.");
+                USAGE, Bundle.WordOption_millimetres(option, Balance.grouped((long) most), written.get()));
     }
 }

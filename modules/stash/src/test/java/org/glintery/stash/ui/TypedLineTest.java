@@ -43,7 +43,9 @@ class TypedLineTest {
 
     @Test
     void givesBackWhatWasTyped() {
-        for (String supplied : new String[] {"", "1 bag", "2 bags", "about 200", "250"}) {
+        for (String supplied : new String[] {
+            "", "1 bag", "2 bags", "1\u2009200 bags", "about 200", "about 1\u2009200", "250", "1\u2009250"
+        }) {
             assertThat(TypedLine.of(line("10", supplied)).supplied()).isEqualTo(supplied);
         }
     }

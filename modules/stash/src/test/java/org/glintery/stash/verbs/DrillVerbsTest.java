@@ -13,6 +13,7 @@ import org.glintery.api.Result;
 import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
+import org.glintery.api.stash.Standing;
 import org.glintery.api.storage.Bag;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.ChangeSet;
@@ -162,6 +163,101 @@ class DrillVerbsTest {
                 .run(call().with("code", "T1").with("spot", "bag:b1").with("count", "9"));
 
         assertThat(text(counted)).isEqualTo("There are 9 of own T1, round 2.8 mm in bag b1; 12 were booked.");
+    }
+
+    @Test
+    void stocktakeTellsOneAndMany_andWhatNobodyHadCounted() {
+        move("T1", "supplier", "bag:b1", "1");
+        assertThat(text(count("T1", "bag:b1", "1200")))
+                .isEqualTo("There are 1\u2009200 of own T1, round 2.8 mm in bag b1; 1 was booked.");
+        assertThat(text(count("T1", "bag:b1", "1")))
+                .isEqualTo("There is 1 of own T1, round 2.8 mm in bag b1; 1\u2009200 were booked.");
+
+        VerbResult moved = new DrillsMoveVerb()
+                .run(call().with("code", "T2").with("from", "supplier").with("to", "bag:b2"));
+        assertThat(text(moved))
+                .isEqualTo("Moved some of own T2, round 2.8 mm from a supplier to bag b2, not counted yet.");
+        assertThat(text(count("T2", "bag:b2", "9")))
+                .isEqualTo("There are 9 of own T2, round 2.8 mm in bag b2; nobody had counted them before.");
+    }
+
+    private VerbResult count(String code, String spot, String count) {
+        return new DrillsStocktakeVerb()
+                .run(call().with("code", code).with("spot", spot).with("count", count));
+    }
+
+    @Test
+    void setsThousandsApart_inWhatPeopleRead() {
+        shop.shelve("Rope-walk", line("A", T1, 5_000, 1_240));
+
+        assertThat(text(new DrillsFindVerb().run(call()))).contains("bag Rope-walk: 1\u2009240");
+        assertThat(text(new PieceShowVerb().run(call().with("piece", "Rope-walk"))))
+                .contains("5\u2009000", "1\u2009240", "3\u2009760");
+        assertThat(text(new PieceListVerb().run(call()))).contains("5\u2009000");
+        assertThat(text(new KitShowVerb().run(call().with("kit", "Rope-walk")))).contains("5\u2009000");
+        FakeCall call = call();
+        new DrillsLedgerVerb().run(call);
+        assertThat(call.lines).singleElement().asString().contains("movement", "1\u2009240  own T1");
+        assertThat(call.answers)
+                .singleElement()
+                .extracting(answer -> ((DrillsLedgerVerb.Booked) answer).count())
+                .isEqualTo(1_240L);
+    }
+
+    @Test
+    void saysWhyNothingIsListed() {
+        assertThat(text(new DrillsFindVerb().run(call()))).isEqualTo("No drills yet.");
+        move("T1", "supplier", "bag:b1", "12");
+
+        assertThat(text(new DrillsFindVerb().run(call().with("text", "Z9")))).isEqualTo("No drill fits 'Z9'.");
+        assertThat(text(new DrillsFindVerb().run(call().flagged("found"))))
+                .isEqualTo("Nothing was found that was not booked.");
+    }
+
+    @Test
+    void tellsStandingsInWords() {
+        UUID piece = shop.shelve("Rope-walk");
+        shop.apply(
+                shop.stash().setStanding(shop.view(), piece, Standing.ON_THE_BENCH, Optional.of(WorkshopInFolder.MAY)));
+
+        assertThat(text(new PieceShowVerb().run(call().with("piece", "Rope-walk"))))
+                .isEqualTo("Rope-walk, on the bench since 2 May 2025\nNo legend yet.");
+        assertThat(text(new PieceListVerb().run(call()))).contains("on the bench");
+        assertThat(shop.workshop().history(1))
+                .extracting(HistoryLine::sentence)
+                .containsExactly("Put Rope-walk on the bench");
+    }
+
+    @Test
+    void tellsWhereAKitCameFromAndWhen_whereThatIsKnown() {
+        assertThat(headOf("Crane", call())).isEqualTo("Crane");
+        assertThat(headOf("Ferry", call().with("source", "Quay shop"))).isEqualTo("Ferry from Quay shop");
+        assertThat(headOf("Net loft", call().with("arrived", "2025-05-02"))).isEqualTo("Net loft, arrived 2 May 2025");
+        assertThat(headOf("Slip", call().with("source", "Quay shop").with("arrived", "2025-05-02")))
+                .isEqualTo("Slip from Quay shop, arrived 2 May 2025");
+    }
+
+    private String headOf(String title, FakeCall said) {
+        new KitAddVerb().run(said.with("title", title));
+        return text(new KitShowVerb().run(call().with("kit", title)))
+                .lines()
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void tellsHowAnOptionIsWritten_whenItIsNotUnderstood() {
+        assertThat(move("T1", "supplier", "bag:b1", "many"))
+                .isEqualTo(VerbResult.wrongUsage(
+                        "--count is a whole number from 1 to 1\u2009000\u2009000\u2009000, not 'many'."));
+        assertThat(new KitAddVerb().run(call().with("title", "Crane").with("pitch", "2000")))
+                .isEqualTo(VerbResult.wrongUsage("--pitch is a number of millimetres up to 1\u2009000, not '2000'."));
+        assertThat(new PieceListVerb().run(call().with("standing", "lost")))
+                .isEqualTo(VerbResult.wrongUsage("--standing is one of hoped-for, ordered, shelved, on-the-bench, "
+                        + "resting, made, let-go, not 'lost'."));
+        assertThat(new KitAddVerb().run(call().with("title", "Crane").with("since", "soon")))
+                .isEqualTo(VerbResult.wrongUsage("--since 'soon' is not a date. Write it like 2025-03-31, "
+                        + "'about October 2024' or 'spring 2023'."));
     }
 
     @Test

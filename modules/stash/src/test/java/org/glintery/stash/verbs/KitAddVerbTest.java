@@ -86,6 +86,38 @@ class KitAddVerbTest {
     }
 
     @Test
+    void tellsLinesAndDrillsAsPeopleSayThem() throws IOException {
+        VerbResult one = add(call().with("legend", legend("Symbol;Code;Needed\nA;T1;1\n")));
+        VerbResult many = add(call().with("legend", legend("Symbol;Code;Needed\nA;T1;1240\nB;T2;10\n"))
+                .with("title", "Crane"));
+        VerbResult unknown = add(call().with("legend", legend("Symbol;Code;Needed\nA;T1;\n"))
+                .with("title", "Ferry")
+                .flagged("preview"));
+        VerbResult none = add(call().with("title", "Net loft"));
+
+        assertThat(((VerbResult.Said) one).text()).startsWith("Shelved Rope-walk two: 1 line, 1 drill (");
+        assertThat(((VerbResult.Said) many).text()).startsWith("Shelved Crane: 2 lines, 1\u2009250 drills (");
+        assertThat(((VerbResult.Said) unknown).text())
+                .startsWith("Would shelve Ferry: 1 line, drills not known (")
+                .contains("Read as UTF-8, separated by semicolons.");
+        assertThat(((VerbResult.Said) none).text()).startsWith("Shelved Net loft: 0 lines, 0 drills (");
+    }
+
+    @Test
+    void namesBadRows_theFirstOfMany() throws IOException {
+        String bad = "B;T2;lots\n";
+        VerbResult one = add(call().with("legend", legend("Symbol;Code;Needed\n" + bad)));
+        VerbResult many = add(call().with("legend", legend("Symbol;Code;Needed\n" + bad.repeat(23))));
+
+        assertThat(((VerbResult.Refused) one).refusal().text())
+                .startsWith("Nothing was imported, because of 1 row: line 2: ")
+                .endsWith(".");
+        assertThat(((VerbResult.Refused) many).refusal().text())
+                .startsWith("Nothing was imported, because of 23 rows: line 2: ")
+                .endsWith("; and 3 more.");
+    }
+
+    @Test
     void saysARepeatedSymbolOnce_andKeepsBothLines() throws IOException {
         FakeCall call = call().with("legend", legend("Symbol;Code;Needed\nA;T1;10\nA;T2;20\n"));
         add(call);

@@ -14,6 +14,9 @@ final class ChangeTable {
     private static final String COLUMNS =
             "select seq, id_high, id_low, sentence, recorded, kind, undoes, first_movement, movements from change";
 
+    /** H2 holds a whole result; a longer one it puts into a file of its own first. */
+    private static final int READ_AT_ONCE = 20_000;
+
     private final Connection connection;
     private final PreparedStatement insert;
     private final PreparedStatement byNumber;
@@ -47,6 +50,15 @@ final class ChangeTable {
         }
     }
 
+    /** The number of the newest change, 0 before the first. */
+    long last() throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("select max(seq) from change");
+                ResultSet rows = select.executeQuery()) {
+            rows.next();
+            return rows.getLong(1);
+        }
+    }
+
     /** The newest first. */
     List<ChangeRow> newest(int most) throws SQLException {
         try (PreparedStatement select = connection.prepareStatement(COLUMNS + " order by seq desc limit ?")) {
@@ -63,11 +75,17 @@ final class ChangeTable {
 
     /** The ids of all changes. */
     void loadIds(MovementIds into) throws SQLException {
-        try (PreparedStatement select =
-                        connection.prepareStatement("select seq, id_high, id_low from change order by seq");
-                ResultSet rows = select.executeQuery()) {
-            while (rows.next()) {
-                into.put(rows.getLong(2), rows.getLong(3), Math.toIntExact(rows.getLong(1)));
+        try (PreparedStatement select = connection.prepareStatement(
+                "select seq, id_high, id_low from change where seq between ? and ? order by seq")) {
+            long last = last();
+            for (long first = 1; first <= last; first += READ_AT_ONCE) {
+                select.setLong(1, first);
+                select.setLong(2, first + READ_AT_ONCE - 1);
+                try (ResultSet rows = select.executeQuery()) {
+                    while (rows.next()) {
+                        into.put(rows.getLong(2), rows.getLong(3), Math.toIntExact(rows.getLong(1)));
+                    }
+                }
             }
         }
     }

@@ -29,12 +29,10 @@ final class ChangeWriter {
     private final InverseMaking inverses;
     private final LedgerMemory memory;
     private final MovementIds changeIds;
-    private final UndoStack undo;
     private final Clock clock;
     private final Consumer<News> published;
     private volatile State state;
-    private volatile Optional<ChangeRow> toUndo;
-    private volatile Optional<ChangeRow> toRedo;
+    private volatile UndoTops undo;
 
     /** What was committed. */
     record News(State state, Changed changed) {}
@@ -59,8 +57,6 @@ final class ChangeWriter {
         this.changeIds = ledger.changeIds();
         this.undo = opened.undo();
         this.state = opened.state();
-        this.toUndo = undo.toUndo();
-        this.toRedo = undo.toRedo();
         this.clock = clock;
         this.published = published;
         var book = new LedgerBook(names, memory, tables.movements()::row);
@@ -74,13 +70,8 @@ final class ChangeWriter {
     }
 
     /** Any thread. */
-    Optional<ChangeRow> toUndo() {
-        return toUndo;
-    }
-
-    /** Any thread. */
-    Optional<ChangeRow> toRedo() {
-        return toRedo;
+    UndoTops tops() {
+        return undo;
     }
 
     /** How many movements there are. */
@@ -105,11 +96,15 @@ final class ChangeWriter {
     }
 
     Result<Applied> undo() {
-        return toUndo.map(row -> invert(row, HistoryLine.Kind.UNDO)).orElse(Result.refused(Refusals.nothingToUndo()));
+        return undo.toUndo()
+                .map(row -> invert(row, HistoryLine.Kind.UNDO))
+                .orElse(Result.refused(Refusals.nothingToUndo()));
     }
 
     Result<Applied> redo() {
-        return toRedo.map(row -> invert(row, HistoryLine.Kind.REDO)).orElse(Result.refused(Refusals.nothingToRedo()));
+        return undo.toRedo()
+                .map(row -> invert(row, HistoryLine.Kind.REDO))
+                .orElse(Result.refused(Refusals.nothingToRedo()));
     }
 
     private Result<Applied> invert(ChangeRow row, HistoryLine.Kind kind) {
@@ -144,8 +139,9 @@ final class ChangeWriter {
                     undoes,
                     memory.last() + 1,
                     draft.movements().size());
+            UndoTops next = UndoTops.after(row.number(), history(row));
             write(row, draft);
-            publish(row, draft);
+            publish(row, draft, next);
             return Result.ok(new Applied(id, draft.revision()));
         } catch (SQLException | IOException e) {
             database.rollback();
@@ -154,6 +150,11 @@ final class ChangeWriter {
             database.rollback();
             throw e;
         }
+    }
+
+    /** The history with one more change than is on disk. */
+    private UndoTops.History history(ChangeRow newest) {
+        return number -> number == newest.number() ? newest : tables.changes().row(number);
     }
 
     private void write(ChangeRow row, Draft draft) throws SQLException, IOException {
@@ -185,7 +186,7 @@ final class ChangeWriter {
                         .toList());
     }
 
-    private void publish(ChangeRow row, Draft draft) {
+    private void publish(ChangeRow row, Draft draft, UndoTops next) {
         tables.names().committed();
         for (MovementRow movement : draft.movements()) {
             memory.remember(
@@ -196,9 +197,7 @@ final class ChangeWriter {
         }
         changeIds.put(
                 row.id().getMostSignificantBits(), row.id().getLeastSignificantBits(), Math.toIntExact(row.number()));
-        undo.applied(row);
-        toUndo = undo.toUndo();
-        toRedo = undo.toRedo();
+        undo = next;
         state = draft.finished();
         var touched =
                 draft.documentSteps().stream().map(step -> step.after().ref()).collect(Collectors.toSet());

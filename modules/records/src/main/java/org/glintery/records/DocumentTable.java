@@ -14,6 +14,9 @@ import org.glintery.api.workshop.DocRef;
 
 /** Documents as they stand, and what each change found in their place. Writer thread. */
 final class DocumentTable {
+    /** H2 holds a whole result; a longer one it puts into a file of its own first. */
+    private static final int READ_AT_ONCE = 10_000;
+
     private final Connection connection;
     private final NumberedNames<String> texts;
     private final PreparedStatement put;
@@ -32,14 +35,24 @@ final class DocumentTable {
     Documents load() throws SQLException {
         List<Document> documents = new ArrayList<>();
         try (PreparedStatement select = connection.prepareStatement(
-                        "select no, owner, type, id_high, id_low, type_version, version, body from document order by no");
-                ResultSet rows = select.executeQuery()) {
-            while (rows.next()) {
-                documents.add(
-                        new Document(rows.getInt(1), ref(rows, 2), rows.getInt(6), rows.getInt(7), rows.getBytes(8)));
-            }
+                "select no, owner, type, id_high, id_low, type_version, version, body from document where no > ?"
+                        + " order by no limit " + READ_AT_ONCE)) {
+            int last;
+            do {
+                last = documents.size();
+                select.setInt(1, last == 0 ? 0 : documents.get(last - 1).number());
+                try (ResultSet rows = select.executeQuery()) {
+                    while (rows.next()) {
+                        documents.add(document(rows));
+                    }
+                }
+            } while (documents.size() == last + READ_AT_ONCE);
         }
         return Documents.opened(documents);
+    }
+
+    private Document document(ResultSet row) throws SQLException {
+        return new Document(row.getInt(1), ref(row, 2), row.getInt(6), row.getInt(7), row.getBytes(8));
     }
 
     /** The key in four columns from the given one on. */

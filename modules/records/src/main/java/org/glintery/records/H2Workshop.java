@@ -14,7 +14,6 @@ import java.util.concurrent.CompletionStage;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.MalformedException;
 import org.glintery.api.OffTheEventThread;
@@ -50,7 +49,7 @@ final class H2Workshop implements Workshop {
     private final ServiceShelf services = new ServiceShelf(this);
     private final AtomicReference<RecordsView> view = new AtomicReference<>();
     private final ChangeMaking.StepWatch watch;
-    private final LateLedger ledger = new LateLedger(writer);
+    private final LateLedger ledger = new LateLedger(writer, this::readLedger);
 
     /** Takes over the lock and the database: closing the workshop closes both. */
     H2Workshop(
@@ -80,15 +79,11 @@ final class H2Workshop implements Workshop {
 
     private Opening opened() throws SQLException, IOException {
         try {
-            return Opening.of(tables, this::booked);
+            return Opening.of(tables, ledger::booked);
         } catch (SQLException | GlinteryException e) {
             journal.close();
             throw e;
         }
-    }
-
-    private void needLedger() {
-        ledger.need(this::readLedger);
     }
 
     private LateLedger.Read readLedger() throws SQLException {
@@ -98,21 +93,6 @@ final class H2Workshop implements Workshop {
                 read.booked(),
                 new ChangeWriter(
                         database, journal, tables, blobs, names, codec, opened, read, clock, watch, this::published));
-    }
-
-    private Booked booked() {
-        needLedger();
-        return ledger.booked();
-    }
-
-    /** Writer thread. */
-    private ChangeWriter changes() {
-        return ledger.changes().orElseThrow(() -> new GlinteryException("the ledger could not be read"));
-    }
-
-    /** Writer thread. */
-    private Result<Applied> change(Function<ChangeWriter, Result<Applied>> work) {
-        return ledger.changes().map(work).orElseGet(() -> Result.refused(Refusals.ledgerUnreadable()));
     }
 
     private void published(ChangeWriter.News committed) {
@@ -145,7 +125,7 @@ final class H2Workshop implements Workshop {
     }
 
     Result<Applied> apply(PreparedChange change) {
-        return unlessClosed(one -> one.apply(change));
+        return ledger.change(one -> one.apply(change));
     }
 
     private Result<PreparedChange> prepared(ChangeSet change) {
@@ -159,50 +139,33 @@ final class H2Workshop implements Workshop {
     @Override
     public CompletionStage<Result<Applied>> submit(ChangeSet change) {
         Result<PreparedChange> prepared = prepared(change);
-        if (prepared instanceof Result.Refused<PreparedChange> refused) {
-            return CompletableFuture.completedFuture(Result.refused(refused.refusal()));
-        }
-        try {
-            needLedger();
-            return writer.hand(() -> change(one -> one.apply(prepared.orThrow())));
-        } catch (WriterThread.ClosedException e) {
-            return CompletableFuture.completedFuture(Result.refused(Refusals.closed()));
-        }
+        return prepared instanceof Result.Refused<PreparedChange> refused
+                ? CompletableFuture.completedFuture(Result.refused(refused.refusal()))
+                : ledger.submit(one -> one.apply(prepared.orThrow()));
     }
 
     @Override
     public Result<Applied> undo() {
-        return unlessClosed(ChangeWriter::undo);
+        return ledger.change(ChangeWriter::undo);
     }
 
     @Override
     public Result<Applied> redo() {
-        return unlessClosed(ChangeWriter::redo);
-    }
-
-    private Result<Applied> unlessClosed(Function<ChangeWriter, Result<Applied>> work) {
-        try {
-            needLedger();
-            return writer.call(() -> change(work));
-        } catch (WriterThread.ClosedException e) {
-            return Result.refused(Refusals.closed());
-        }
+        return ledger.change(ChangeWriter::redo);
     }
 
     @Override
     public Optional<String> undoable() {
-        return ledger.changes()
-                .map(ChangeWriter::toUndo)
-                .orElse(opened.toUndo())
-                .map(ChangeRow::sentence);
+        return tops().toUndo().map(ChangeRow::sentence);
     }
 
     @Override
     public Optional<String> redoable() {
-        return ledger.changes()
-                .map(ChangeWriter::toRedo)
-                .orElse(opened.toRedo())
-                .map(ChangeRow::sentence);
+        return tops().toRedo().map(ChangeRow::sentence);
+    }
+
+    private UndoTops tops() {
+        return ledger.changes().map(ChangeWriter::tops).orElse(opened.undo());
     }
 
     @Override
@@ -228,8 +191,7 @@ final class H2Workshop implements Workshop {
 
     @Override
     public boolean isBooked(UUID entry) {
-        needLedger();
-        return writer.call(() -> changes().isBooked(entry));
+        return ledger.call(changes -> changes.isBooked(entry));
     }
 
     /** @param revision entries that later changes booked are left out */
@@ -262,13 +224,12 @@ final class H2Workshop implements Workshop {
 
     @Override
     public CheckReport check() {
-        needLedger();
-        return writer.call(() -> {
-            var check = new WorkshopCheck(tables, names, codec, blobs);
-            return ledger.changes().isEmpty()
-                    ? check.withoutLedger(opened.state())
-                    : check.run(changes().state());
-        });
+        var check = new WorkshopCheck(tables, names, codec, blobs);
+        try {
+            return ledger.call(changes -> check.run(changes.state()));
+        } catch (LateLedger.UnreadableException e) {
+            return writer.call(() -> check.withoutLedger(opened.state()));
+        }
     }
 
     @Override
@@ -309,9 +270,8 @@ final class H2Workshop implements Workshop {
 
     /** Takes back out of the folder what no change brought. */
     void takeAway(KeptBlob blob) {
-        needLedger();
-        writer.call(() -> {
-            if (!changes().state().blobs().containsKey(blob.hash())) {
+        ledger.call(changes -> {
+            if (!changes.state().blobs().containsKey(blob.hash())) {
                 blobs.delete(blob.hash());
             }
             return null;
@@ -320,18 +280,16 @@ final class H2Workshop implements Workshop {
 
     /** Whether there is nothing here, and in the ledger never was. */
     boolean isEmpty() {
-        needLedger();
-        return writer.call(() -> changes().movements() == 0
-                && changes().state().documents().count() == 0
-                && changes().state().blobs().isEmpty());
+        return ledger.call(changes -> changes.movements() == 0
+                && changes.state().documents().count() == 0
+                && changes.state().blobs().isEmpty());
     }
 
     /** The state and a copy of the database that belong together. */
     State copyDatabase(Path zip) {
-        needLedger();
-        return writer.call(() -> {
+        return ledger.call(changes -> {
             database.copyTo(zip);
-            return changes().state();
+            return changes.state();
         });
     }
 

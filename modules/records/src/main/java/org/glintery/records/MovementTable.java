@@ -17,7 +17,7 @@ final class MovementTable {
                     + " from_uncounted, to_variance, to_uncounted, lot, basis, said, uncertainty, reason, happened, recorded,"
                     + " reverses, change";
     /** H2 holds a whole result; a longer one it puts into a file of its own first. */
-    private static final int SCANNED_AT_ONCE = 20_000;
+    private static final int READ_AT_ONCE = 20_000;
 
     private final Connection connection;
     private final PreparedStatement insert;
@@ -121,9 +121,9 @@ final class MovementTable {
                         + " from_uncounted, to_variance, to_uncounted from movement where seq between ? and ?"
                         + " order by seq")) {
             long last = count();
-            for (long first = 1; first <= last; first += SCANNED_AT_ONCE) {
+            for (long first = 1; first <= last; first += READ_AT_ONCE) {
                 select.setLong(1, first);
-                select.setLong(2, first + SCANNED_AT_ONCE - 1);
+                select.setLong(2, first + READ_AT_ONCE - 1);
                 try (ResultSet rows = select.executeQuery()) {
                     while (rows.next()) {
                         scan.row(rows);

@@ -17,8 +17,7 @@ final class Replay implements Journal.Reader {
     Replay(Database database, Tables tables) throws SQLException {
         this.database = database;
         this.tables = tables;
-        List<ChangeRow> newest = tables.changes().newest(1);
-        last = newest.isEmpty() ? 0 : newest.get(0).number();
+        last = tables.changes().last();
     }
 
     @Override

@@ -39,20 +39,43 @@ final class BackupZip {
     Result<CopyReport> write(Path file) {
         Path copy = workshop.folder().resolve("backup-in-the-making.zip");
         try {
-            return NewFile.write(file, out -> {
-                        var zip = new ZipOutputStream(out);
-                        JsonExport.Counts counts = fill(zip, copy);
-                        zip.finish();
-                        return counts;
-                    })
-                    .then(counts -> counts.report(file));
+            return write(file, zip -> {
+                State state = workshop.copyDatabase(copy);
+                JsonExport.Counts counts = addReadable(zip, state);
+                addDatabaseIn(copy, zip);
+                addManifest(zip, workshop.schema().version());
+                return counts;
+            });
         } finally {
             Leftovers.remove(copy);
         }
     }
 
-    private JsonExport.Counts fill(ZipOutputStream zip, Path copy) throws IOException {
-        State state = workshop.copyDatabase(copy);
+    /** The same with another database, which the workshop was made from. @param older closed, of another version */
+    Result<CopyReport> writeWith(Path older, int version, Path file) {
+        return write(file, zip -> {
+            JsonExport.Counts counts = addReadable(zip, workshop.state());
+            add(zip, BackupManifest.DATABASE, out -> Files.copy(older, out));
+            addManifest(zip, version);
+            return counts;
+        });
+    }
+
+    private interface Filling {
+        JsonExport.Counts fill(ZipOutputStream zip) throws IOException;
+    }
+
+    private static Result<CopyReport> write(Path file, Filling filling) {
+        return NewFile.write(file, out -> {
+                    var zip = new ZipOutputStream(out);
+                    JsonExport.Counts counts = filling.fill(zip);
+                    zip.finish();
+                    return counts;
+                })
+                .then(counts -> counts.report(file));
+    }
+
+    private JsonExport.Counts addReadable(ZipOutputStream zip, State state) throws IOException {
         add(zip, BackupManifest.README, out -> out.write(readme().getBytes(StandardCharsets.UTF_8)));
         var counts = new JsonExport.Counts[1];
         add(zip, BackupManifest.EXPORT, out -> counts[0] = new JsonExport(workshop, codec).write(out, state, false));
@@ -61,6 +84,10 @@ final class BackupZip {
                     .orElseThrow(() -> new IOException("the picture " + blob.hash() + " is missing"));
             add(zip, BackupManifest.PICTURES + blob.hash(), out -> out.write(bytes));
         }
+        return counts[0];
+    }
+
+    private void addDatabaseIn(Path copy, ZipOutputStream zip) throws IOException {
         try (var database = new ZipInputStream(Files.newInputStream(copy))) {
             for (ZipEntry entry = database.getNextEntry(); entry != null; entry = database.getNextEntry()) {
                 if (entry.getName().endsWith(Database.FILE)) {
@@ -68,11 +95,13 @@ final class BackupZip {
                 }
             }
         }
-        var manifest = new BackupManifest(BackupManifest.FORMAT, BackupManifest.VERSION, Schema.VERSION, parts);
+    }
+
+    private void addManifest(ZipOutputStream zip, int schema) throws IOException {
+        var manifest = new BackupManifest(BackupManifest.FORMAT, BackupManifest.VERSION, schema, parts);
         zip.putNextEntry(new ZipEntry(BackupManifest.NAME));
         zip.write(codec.pretty(codec.toJson(manifest)).getBytes(StandardCharsets.UTF_8));
         zip.closeEntry();
-        return counts[0];
     }
 
     private interface Content {

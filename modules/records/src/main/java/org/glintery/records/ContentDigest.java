@@ -32,12 +32,13 @@ final class ContentDigest {
 
     private void balances(BalanceMap balances, Names names) {
         Map<String, Map<String, Balance>> sorted = new TreeMap<>();
-        balances.bySpot().forEach((spot, row) -> {
+        balances.spots().forEach(spot -> {
             Spot where = names.spots().value(spot);
             if (!where.isBoundary()) {
                 var drills = new TreeMap<String, Balance>();
-                row.forEach((drill, balance) ->
-                        drills.put(names.drills().value(drill).toString(), balance));
+                balances.in(spot)
+                        .forEach((drill, balance) ->
+                                drills.put(names.drills().value(drill).toString(), balance));
                 sorted.put(where.toString(), drills);
             }
         });

@@ -49,6 +49,7 @@ final class H2Workshop implements Workshop {
     private final ServiceShelf services = new ServiceShelf(this);
     private final AtomicReference<RecordsView> view = new AtomicReference<>();
     private final ChangeMaking.StepWatch watch;
+    private final Schema schema;
     private final LateLedger ledger = new LateLedger(writer, this::readLedger);
 
     /** Takes over the lock and the database: closing the workshop closes both. */
@@ -58,7 +59,8 @@ final class H2Workshop implements Workshop {
             Database database,
             JacksonCodec codec,
             Clock clock,
-            ChangeMaking.StepWatch watch)
+            ChangeMaking.StepWatch watch,
+            Schema schema)
             throws SQLException, IOException {
         this.folder = folder;
         this.lock = lock;
@@ -75,6 +77,7 @@ final class H2Workshop implements Workshop {
         this.opened = opened();
         this.view.set(viewOf(opened.state()));
         this.watch = watch;
+        this.schema = schema;
     }
 
     private Opening opened() throws SQLException, IOException {
@@ -291,6 +294,10 @@ final class H2Workshop implements Workshop {
             database.copyTo(zip);
             return changes.state();
         });
+    }
+
+    Schema schema() {
+        return schema;
     }
 
     State state() {

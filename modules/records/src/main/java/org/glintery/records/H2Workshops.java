@@ -4,10 +4,7 @@ import java.io.IOException;
 import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.SQLException;
 import java.time.Clock;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.glintery.api.GlinteryException;
@@ -28,28 +25,27 @@ import org.openide.util.lookup.ServiceProvider;
     "folder-not-empty=The folder {0} is not empty. Nothing was changed; choose a new or an empty folder.",
     "# {0} - who",
     "in-use=This workshop is open elsewhere: {0}. Close it there first; nothing was changed.",
-    "workshop-newer=This workshop was written by a newer Glintery. Nothing was changed; update Glintery to open it.",
-    "# {0} - what went wrong",
-    "workshop-unreadable=This workshop can''t be read ({0}). Nothing was changed; a backup can be restored into a new folder.",
-    "# {0} - the file",
-    "journal-damaged=The file {0} of this workshop is damaged, and opening it would lose the newest changes. Nothing was changed; keep a copy of the folder, and restore a backup into a new one.",
-    "folder-name=A workshop can not be in a folder with a semicolon in its name. Nothing was changed; rename the folder or choose another.",
-    "workshop-foreign=This database holds more than a workshop does, and was not opened. Nothing was changed; a backup can be restored into a new folder.",
     "# {0} - problem",
     "restored-damaged=What was restored is not whole: {0} Nothing was kept; try an older backup."
 })
 public final class H2Workshops implements Workshops {
     private final Clock clock;
-    private final ChangeMaking.StepWatch watch;
     private final JacksonCodec codec = new JacksonCodec();
+    private final Schema schema;
+    private final WorkshopOpening opening;
 
     public H2Workshops() {
         this(Clock.systemDefaultZone(), ChangeMaking.StepWatch.NONE);
     }
 
     H2Workshops(Clock clock, ChangeMaking.StepWatch watch) {
+        this(clock, watch, Schema.OURS);
+    }
+
+    H2Workshops(Clock clock, ChangeMaking.StepWatch watch, Schema schema) {
         this.clock = clock;
-        this.watch = watch;
+        this.schema = schema;
+        this.opening = new WorkshopOpening(codec, clock, watch, schema);
     }
 
     @Override
@@ -121,7 +117,7 @@ public final class H2Workshops implements Workshops {
         }
         boolean opened = false;
         try {
-            Result<Workshop> result = open(folder, lock.get());
+            Result<Workshop> result = opening.open(folder, lock.get());
             opened = result instanceof Result.Ok<Workshop>;
             return result;
         } finally {
@@ -129,59 +125,6 @@ public final class H2Workshops implements Workshops {
                 lock.get().close();
             }
         }
-    }
-
-    private Result<Workshop> open(Path folder, WorkshopLock lock) {
-        if (folder.toAbsolutePath().toString().contains(";")) {
-            return Result.refused("folder-name", Bundle.folder_name());
-        }
-        Database database;
-        try {
-            database = Database.open(folder);
-        } catch (SQLException e) {
-            return Result.refused(unreadable(e));
-        }
-        try {
-            if (!Schema.isOurs(database.connection())) {
-                database.close();
-                return Result.refused("unreadable", Bundle.workshop_foreign());
-            }
-            int version = Schema.version(database.connection());
-            if (version > Schema.VERSION) {
-                database.close();
-                return Result.refused("newer", Bundle.workshop_newer());
-            }
-            if (version < Schema.VERSION) {
-                if (version > 0) {
-                    database.copyTo(folder.resolve("before-update-" + version + "-" + stamp() + ".zip"));
-                }
-                Schema.migrate(database.connection(), version);
-            }
-            return Result.ok(
-                    new H2Workshop(folder, lock, database, codec, clock, watch), RemoteFolders.warnings(folder));
-        } catch (SQLException | IOException | GlinteryException | NumberFormatException e) {
-            database.close();
-            return Result.refused(unreadable(e));
-        }
-    }
-
-    private static Refusal unreadable(Exception e) {
-        if (e instanceof DamagedJournalException) {
-            return new Refusal("unreadable", Bundle.journal_damaged(Journal.FILE));
-        }
-        Refusal disk = DiskRefusals.of(e, false);
-        if (!disk.code().equals("disk")) {
-            return disk;
-        }
-        String words = String.valueOf(e.getMessage());
-        int end = words.indexOf('[');
-        return new Refusal(
-                "unreadable",
-                Bundle.workshop_unreadable(end > 0 ? words.substring(0, end).strip() : words));
-    }
-
-    private String stamp() {
-        return DateTimeFormatter.ofPattern("uuuuMMdd-HHmmss").format(LocalDateTime.now(clock));
     }
 
     @Override
@@ -195,7 +138,7 @@ public final class H2Workshops implements Workshops {
                 kept = true;
                 return Result.refused(refusal.get());
             }
-            new RestoreFolder(folder, codec).layOut(backup);
+            new RestoreFolder(folder, codec, schema).layOut(backup);
             Result<Workshop.CopyReport> report = verify(backup, folder);
             kept = report instanceof Result.Ok<Workshop.CopyReport>;
             return report;

@@ -27,7 +27,8 @@ record LedgerReading(Booked booked, LedgerMemory memory, MovementIds changeIds) 
 
     private record Held(UUID id, Reservation reservation) {}
 
-    private static ReservedDrills reserved(Documents documents, Names names, JacksonCodec codec) {
+    /** What the reservations among the documents set aside. */
+    static ReservedDrills reserved(Documents documents, Names names, JacksonCodec codec) {
         var kind = new DocumentKind(Reservation.TYPE.owner(), Reservation.TYPE.name());
         List<Document> all = documents.shelf(kind).inOrder().toList();
         ReservedDrills reserved = ReservedDrills.NONE;

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.glintery.api.ledger.Balance;
@@ -20,7 +21,6 @@ import org.glintery.api.workshop.DocumentType;
 import org.glintery.api.workshop.RawDocument;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
-import org.pcollections.IntTreePMap;
 
 /** A state on one day, in the words of the API. Immutable; any thread. */
 final class RecordsView implements View {
@@ -91,20 +91,17 @@ final class RecordsView implements View {
 
     @Override
     public Map<Drill, Balance> contents(Spot spot) {
-        return named(state.balances().bySpot(), names.spots().find(spot), names.drills());
+        OptionalInt where = names.spots().find(spot);
+        return where.isEmpty() ? Map.of() : named(state.balances().in(where.getAsInt()), names.drills());
     }
 
     @Override
     public Map<Spot, Balance> whereabouts(Drill drill) {
-        return named(state.balances().byDrill(), names.drills().find(drill), names.spots());
+        OptionalInt what = names.drills().find(drill);
+        return what.isEmpty() ? Map.of() : named(state.balances().of(what.getAsInt()), names.spots());
     }
 
-    private static <K> Map<K, Balance> named(
-            IntTreePMap<IntTreePMap<Balance>> rows, OptionalInt number, NumberedNames<K> names) {
-        IntTreePMap<Balance> row = number.isEmpty() ? null : rows.get(number.getAsInt());
-        if (row == null) {
-            return Map.of();
-        }
+    private static <K> Map<K, Balance> named(SortedMap<Integer, Balance> row, NumberedNames<K> names) {
         var named = new LinkedHashMap<K, Balance>();
         row.forEach((key, balance) -> named.put(names.value(key), balance));
         return Collections.unmodifiableMap(named);
@@ -113,10 +110,7 @@ final class RecordsView implements View {
     @Override
     public Set<Spot> spots() {
         var spots = new HashSet<Spot>();
-        state.balances()
-                .bySpot()
-                .keySet()
-                .forEach(number -> spots.add(names.spots().value(number)));
+        state.balances().spots().forEach(number -> spots.add(names.spots().value(number)));
         return Collections.unmodifiableSet(spots);
     }
 

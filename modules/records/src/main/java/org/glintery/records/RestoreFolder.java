@@ -50,10 +50,12 @@ final class RestoreFolder {
 
     private final Path folder;
     private final JacksonCodec codec;
+    private final Schema schema;
 
-    RestoreFolder(Path folder, JacksonCodec codec) {
+    RestoreFolder(Path folder, JacksonCodec codec, Schema schema) {
         this.folder = folder;
         this.codec = codec;
+        this.schema = schema;
     }
 
     /** Why a backup was not laid out. */
@@ -131,7 +133,7 @@ final class RestoreFolder {
             if (!manifest.format().equals(BackupManifest.FORMAT)) {
                 throw new NotRestored("not-a-backup", Bundle.restore_not_a_backup());
             }
-            if (manifest.version() > BackupManifest.VERSION || manifest.schema() > Schema.VERSION) {
+            if (manifest.version() > BackupManifest.VERSION || manifest.schema() > schema.version()) {
                 throw new NotRestored("newer", Bundle.restore_newer());
             }
             return manifest;

@@ -6,15 +6,21 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 
-/** The one schema and its migrations: element {@code i} brings version {@code i} to {@code i + 1}. Writer thread. */
-final class Schema {
+/**
+ * The one schema. Writer thread.
+ *
+ * @param migrations element {@code i} brings version {@code i} to {@code i + 1}
+ */
+record Schema(List<List<String>> migrations) {
+    static final Schema OURS = new Schema(List.of(first()));
+
     /** The version this program writes. */
-    static final int VERSION = migrations().size();
+    int version() {
+        return migrations.size();
+    }
 
-    private Schema() {}
-
-    private static List<List<String>> migrations() {
-        return List.of(List.of(
+    private static List<String> first() {
+        return List.of(
                 "create table meta(name varchar primary key, content varchar not null)",
                 "create table drill(no int primary key, body varchar not null)",
                 "create table spot(no int primary key, body varchar not null)",
@@ -38,7 +44,7 @@ final class Schema {
                 "create table blob(hash varchar primary key, media_type varchar not null, size bigint not null)",
                 "create table blob_log(change bigint not null, place int not null, hash varchar not null,"
                         + " media_type varchar not null, size bigint not null, added boolean not null,"
-                        + " primary key(change, place))"));
+                        + " primary key(change, place))");
     }
 
     /**
@@ -75,15 +81,15 @@ final class Schema {
         }
     }
 
-    /** Brings a database up to {@link #VERSION}; a copy was made before, since H2 commits each table on its own. */
-    static void migrate(Connection connection, int from) throws SQLException {
+    /** Brings a database up to {@link #version}. H2 commits each table on its own: of a used one, migrate a copy. */
+    void migrate(Connection connection, int from) throws SQLException {
         try (Statement statement = connection.createStatement()) {
-            for (List<String> step : migrations().subList(from, VERSION)) {
+            for (List<String> step : migrations.subList(from, version())) {
                 for (String sql : step) {
                     statement.execute(sql);
                 }
             }
-            statement.execute("merge into meta key(name) values('schema', '" + VERSION + "')");
+            statement.execute("merge into meta key(name) values('schema', '" + version() + "')");
         }
         connection.commit();
     }

@@ -4,14 +4,15 @@ import java.io.IOException;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.MalformedException;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.Workshop;
-import org.pcollections.IntTreePMap;
 
 /** Compares what is in memory with what is on disk. Repairs nothing. Writer thread. */
 final class WorkshopCheck {
@@ -40,6 +41,7 @@ final class WorkshopCheck {
                     + memory.ids().size() + " ids.");
         }
         documents(state);
+        reservations(state);
         state.blobs().values().forEach(this::blob);
         return new Workshop.CheckReport(
                 state.documents().count(), memory.last(), state.blobs().size(), problems);
@@ -55,21 +57,29 @@ final class WorkshopCheck {
     }
 
     private void compare(BalanceMap seen, BalanceMap added) {
-        seen.bySpot().forEach((spot, row) -> row.forEach((drill, balance) -> same(spot, drill, balance, added)));
-        added.bySpot()
-                .forEach((spot, row) -> row.forEach((drill, balance) -> {
-                    if (seen.at(spot, drill).isZero()) {
-                        same(spot, drill, Balance.ZERO, added);
-                    }
-                    boolean inside = !names.spots().value(spot).isBoundary();
-                    if (inside && balance.count() < 0) {
-                        problems.add("Less than nothing of "
-                                + names.drills().value(drill).words() + " lies in "
-                                + names.spots().value(spot) + ".");
-                    }
-                }));
-        for (Map.Entry<Integer, IntTreePMap<Balance>> drill : seen.byDrill().entrySet()) {
-            drill.getValue().forEach((spot, balance) -> same(spot, drill.getKey(), balance, seen));
+        SortedSet<Integer> spots = seen.spots();
+        spots.addAll(added.spots());
+        for (int spot : spots) {
+            seen.in(spot).forEach((drill, balance) -> same(spot, drill, balance, added));
+            added.in(spot).forEach((drill, balance) -> {
+                if (seen.at(spot, drill).isZero()) {
+                    same(spot, drill, Balance.ZERO, added);
+                }
+                if (!names.spots().value(spot).isBoundary() && balance.count() < 0) {
+                    problems.add("Less than nothing of "
+                            + names.drills().value(drill).words() + " lies in "
+                            + names.spots().value(spot) + ".");
+                }
+            });
+        }
+        for (int number = 0; number < names.drills().size(); number++) {
+            int drill = number;
+            seen.of(drill).forEach((spot, balance) -> same(spot, drill, balance, seen));
+            if (seen.house(drill) != added.house(drill)) {
+                problems.add("There are " + seen.house(drill) + " of "
+                        + names.drills().value(drill).words() + " in the house, the ledger adds up to "
+                        + added.house(drill) + ".");
+            }
         }
     }
 
@@ -102,6 +112,25 @@ final class WorkshopCheck {
                 problems.add("The document " + document.ref() + " is not the one in memory.");
             }
         });
+    }
+
+    /** Whether as much is set aside of each drill as the documents say. */
+    private void reservations(State state) throws SQLException {
+        ReservedDrills told;
+        try {
+            told = LedgerReading.reserved(tables.documents().load(), names, codec);
+        } catch (GlinteryException e) {
+            return; // told of as a document that can't be read
+        }
+        var drills = new TreeSet<>(told.byDrill().keySet());
+        drills.addAll(state.reserved().byDrill().keySet());
+        for (int drill : drills) {
+            if (!Objects.equals(
+                    told.byDrill().get(drill), state.reserved().byDrill().get(drill))) {
+                problems.add("What is set aside of "
+                        + names.drills().value(drill).words() + " is not what its documents say.");
+            }
+        }
     }
 
     private void blob(KeptBlob blob) {

@@ -141,7 +141,7 @@ class HostileBackupTest {
         });
         Path file = Files.write(temp.resolve("torn.zip"), zip());
         Path folder = Files.createDirectory(temp.resolve("torn"));
-        assertThatThrownBy(() -> new RestoreFolder(folder, codec).layOut(file))
+        assertThatThrownBy(() -> new RestoreFolder(folder, codec, Schema.OURS).layOut(file))
                 .isInstanceOf(RestoreFolder.NotRestored.class);
         assertThat(folder.resolve(Database.FILE + ".part"))
                 .as("was laid out before")

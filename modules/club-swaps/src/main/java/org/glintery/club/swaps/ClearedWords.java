@@ -3,6 +3,7 @@ package org.glintery.club.swaps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.glintery.api.ledger.Balance;
 import org.glintery.planning.clearing.Clearing;
 import org.glintery.planning.clearing.Transfer;
 import org.openide.util.NbBundle.Messages;
@@ -29,12 +30,18 @@ final class ClearedWords {
 
     @Messages({
         "# {0} - met",
-        "# {1} - wanted",
-        "ClearedWords.met={0} of {1} wanted packets change hands; no plan does better.",
+        "# {1} - met in words",
+        "# {2} - wanted",
+        "# {3} - wanted in words",
+        "ClearedWords.met={1} of {3} wanted {2,choice,1#packet|1<packets} {0,choice,0#change|1#changes|1<change} hands; "
+                + "no plan does better.",
         "# {0} - met",
-        "# {1} - wanted",
-        "# {2} - bound",
-        "ClearedWords.metAtLeast={0} of {1} wanted packets change hands; more than {2} can''t.",
+        "# {1} - met in words",
+        "# {2} - wanted",
+        "# {3} - wanted in words",
+        "# {4} - bound in words",
+        "ClearedWords.metAtLeast={1} of {3} wanted {2,choice,1#packet|1<packets} {0,choice,0#change|1#changes|1<change} "
+                + "hands; more than {4} can''t.",
         "ClearedWords.nothing=Nothing can change hands: nobody could get something for what they give."
     })
     private String wants() {
@@ -42,32 +49,44 @@ final class ClearedWords {
         if (clearing.wantsBound() == 0) {
             return Bundle.ClearedWords_nothing();
         }
+        int met = clearing.wantsMet();
         return clearing.wantsProven()
-                ? Bundle.ClearedWords_met(clearing.wantsMet(), wanted)
-                : Bundle.ClearedWords_metAtLeast(clearing.wantsMet(), wanted, clearing.wantsBound());
+                ? Bundle.ClearedWords_met(met, Balance.grouped(met), wanted, Balance.grouped(wanted))
+                : Bundle.ClearedWords_metAtLeast(
+                        met,
+                        Balance.grouped(met),
+                        wanted,
+                        Balance.grouped(wanted),
+                        Balance.grouped(clearing.wantsBound()));
     }
 
     @Messages({
         "# {0} - parcels",
-        "# {1} - postage",
-        "ClearedWords.proven={0,choice,0#No parcels|1#One parcel|1<{0} parcels}, {1} in postage; for the same packets it "
+        "# {1} - parcels in words",
+        "# {2} - postage",
+        "ClearedWords.proven={0,choice,0#No parcels|1#One parcel|1<{1} parcels}, {2} in postage; for the same packets it "
                 + "can''t be less.",
         "# {0} - parcels",
-        "# {1} - postage",
-        "# {2} - least parcels",
-        "# {3} - least postage",
-        "ClearedWords.open={0} parcels, {1} in postage; whether it can be less is not known, but not below {2} parcels "
-                + "and {3}."
+        "# {1} - parcels in words",
+        "# {2} - postage",
+        "# {3} - least parcels",
+        "# {4} - least parcels in words",
+        "# {5} - least postage",
+        "ClearedWords.open={0,choice,0#No parcels|1#One parcel|1<{1} parcels}, {2} in postage; whether it can be less is "
+                + "not known, but not below {3,choice,0#no parcels|1#one parcel|1<{4} parcels} and {5}."
     })
     String parcels() {
-        String postage = named.price(clearing.postage()).toPlainString();
+        String parcels = Balance.grouped(clearing.parcels());
+        String postage = named.priceWords(clearing.postage());
         return clearing.postage() == clearing.postageBound() && clearing.parcels() == clearing.parcelsBound()
-                ? Bundle.ClearedWords_proven(clearing.parcels(), postage)
+                ? Bundle.ClearedWords_proven(clearing.parcels(), parcels, postage)
                 : Bundle.ClearedWords_open(
                         clearing.parcels(),
+                        parcels,
                         postage,
                         clearing.parcelsBound(),
-                        named.price(clearing.postageBound()).toPlainString());
+                        Balance.grouped(clearing.parcelsBound()),
+                        named.priceWords(clearing.postageBound()));
     }
 
     @Messages({
@@ -84,7 +103,8 @@ final class ClearedWords {
         "# {1} - packets got",
         "ClearedWords.gets={0}: you send nothing, you get {1}.",
         "# {0} - packets",
-        "ClearedWords.packets={0,choice,1#1 packet|1<{0} packets}",
+        "# {1} - packets in words",
+        "ClearedWords.packets={0,choice,1#1 packet|1<{1} packets}",
         "# {0} - to",
         "# {1} - list of kinds",
         "ClearedWords.to=  to {0}: {1}",
@@ -107,7 +127,8 @@ final class ClearedWords {
         if (given > 0) {
             lines.add(
                     got > 0
-                            ? Bundle.ClearedWords_both(name, packets(given), people(people.length), number(got))
+                            ? Bundle.ClearedWords_both(
+                                    name, packets(given), people(people.length), Balance.grouped(got))
                             : Bundle.ClearedWords_gives(name, packets(given), people(people.length)));
         } else if (got > 0) {
             lines.add(Bundle.ClearedWords_gets(name, packets(got)));
@@ -123,7 +144,7 @@ final class ClearedWords {
         String kinds = sent.stream()
                 .filter(transfer -> transfer.to() == to && transfer.throughOrganiser() == through)
                 .map(transfer -> Bundle.ClearedWords_some(
-                        transfer.packets(), named.kinds().get(transfer.kind())))
+                        Balance.grouped(transfer.packets()), named.kinds().get(transfer.kind())))
                 .collect(Collectors.joining(", "));
         if (!kinds.isEmpty()) {
             String name = named.members().get(to);
@@ -136,11 +157,7 @@ final class ClearedWords {
     }
 
     private static String packets(int count) {
-        return Bundle.ClearedWords_packets(count);
-    }
-
-    private static String number(int count) {
-        return String.valueOf(count);
+        return Bundle.ClearedWords_packets(count, Balance.grouped(count));
     }
 
     @Messages({
@@ -154,6 +171,6 @@ final class ClearedWords {
             return Bundle.ClearedWords_one();
         }
         String[] words = Bundle.ClearedWords_numbers().split(" ");
-        return Bundle.ClearedWords_people(count - 2 < words.length ? words[count - 2] : number(count));
+        return Bundle.ClearedWords_people(count - 2 < words.length ? words[count - 2] : Balance.grouped(count));
     }
 }

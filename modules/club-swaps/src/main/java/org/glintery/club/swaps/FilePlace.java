@@ -10,7 +10,7 @@ import org.openide.util.NbBundle.Messages;
 
 /**
  * A value in a JSON file, and where it stands, such as {@code members[2].offers[0].packets}. What is not as it should be is
- * thrown as a {@link MalformedException} that names the place in words fit to be shown.
+ * thrown as a {@link MalformedException} that names the place in words fit to be shown; numbers stand in them as JSON writes them.
  */
 record FilePlace(String path, Json value) {
 
@@ -120,11 +120,30 @@ record FilePlace(String path, Json value) {
 
     /** What stands here, short enough to be shown. */
     private String told() {
-        String all = value instanceof Json.Num number
-                ? number.value().toString()
-                : value instanceof Json.Text text
-                        ? "\"" + text.value() + "\""
-                        : value.getClass().getSimpleName();
+        String all = words();
         return all.length() <= LONGEST ? all : all.substring(0, LONGEST) + "…";
+    }
+
+    @Messages({
+        "FilePlace.anObject=an object in curly brackets",
+        "FilePlace.aList=a list in square brackets",
+        "FilePlace.nothing=nothing",
+        "FilePlace.true=true",
+        "FilePlace.false=false"
+    })
+    private String words() {
+        if (value instanceof Json.Num number) {
+            return number.value().toString();
+        }
+        if (value instanceof Json.Text text) {
+            return "\"" + text.value() + "\"";
+        }
+        if (value instanceof Json.Flag flag) {
+            return flag.value() ? Bundle.FilePlace_true() : Bundle.FilePlace_false();
+        }
+        if (value instanceof Json.Obj) {
+            return Bundle.FilePlace_anObject();
+        }
+        return value instanceof Json.Arr ? Bundle.FilePlace_aList() : Bundle.FilePlace_nothing();
     }
 }

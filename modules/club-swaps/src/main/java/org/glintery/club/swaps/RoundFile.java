@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
+import org.glintery.api.ledger.Balance;
 import org.glintery.planning.clearing.Offer;
 import org.glintery.planning.clearing.Round;
 import org.glintery.planning.clearing.Trader;
@@ -74,7 +75,8 @@ final class RoundFile {
         kindsAreListed = file.field("kinds").isPresent();
         List<FilePlace> all = file.need("members").items();
         if (all.size() > MOST_MEMBERS) {
-            throw new MalformedException(Bundle.RoundFile_manyMembers(all.size(), MOST_MEMBERS));
+            throw new MalformedException(
+                    Bundle.RoundFile_manyMembers(Balance.grouped(all.size()), Balance.grouped(MOST_MEMBERS)));
         }
         all.forEach(this::name);
         all.forEach(this::member);
@@ -118,7 +120,8 @@ final class RoundFile {
         Set<Integer> serve = new TreeSet<>();
         any.items().forEach(kind -> serve.add(kind(kind)));
         if (serve.isEmpty() || serve.size() > MOST_KINDS_OF_A_WANT) {
-            throw new MalformedException(Bundle.RoundFile_manyKinds(any.shown(), serve.size(), MOST_KINDS_OF_A_WANT));
+            throw new MalformedException(Bundle.RoundFile_manyKinds(
+                    any.shown(), Balance.grouped(serve.size()), Balance.grouped(MOST_KINDS_OF_A_WANT)));
         }
         int packets = want.need("packets").whole(0, MOST_PACKETS);
         int priority = want.field("priority")
@@ -152,7 +155,7 @@ final class RoundFile {
 
     private void countLine() {
         if (++lines > MOST_LINES) {
-            throw new MalformedException(Bundle.RoundFile_manyLines(MOST_LINES));
+            throw new MalformedException(Bundle.RoundFile_manyLines(Balance.grouped(MOST_LINES)));
         }
     }
 }

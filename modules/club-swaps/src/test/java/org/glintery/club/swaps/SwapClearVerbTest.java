@@ -161,6 +161,12 @@ class SwapClearVerbTest {
                         + "| priority is 0. From 1 to 1000",
                 "{\"members\":[{\"id\":\"a\",\"tolerancePackets\":-1}]} | tolerancePackets is -1",
                 "{\"members\":[{\"id\":\"a\",\"tolerancePackets\":1,\"tolerancePercent\":5}]} | Say only one of them",
+                "{\"members\":[{\"id\":\"a\",\"tolerancePackets\":{}}]} "
+                        + "| tolerancePackets should be a number, not an object in curly brackets.",
+                "{\"members\":[{\"id\":\"a\",\"tolerancePackets\":[1]}]} "
+                        + "| tolerancePackets should be a number, not a list in square brackets.",
+                "{\"members\":[{\"id\":\"a\",\"tolerancePackets\":true}]} "
+                        + "| tolerancePackets should be a number, not true.",
                 "{\"members\":[{\"id\":\"a\",\"generous\":\"yes\"}]} | generous should be true or false, not \"yes\"",
                 "{\"members\":[{\"id\":\" \"}]} | members[0].id should be a text",
                 "{\"members\":[{}]} | members[0].id is missing",
@@ -192,10 +198,10 @@ class SwapClearVerbTest {
         for (int member = 0; member < 2_000; member++) {
             many.append(",{\"id\":\"").append(member).append("\"}");
         }
-        assertRefused(many + "]}", "2,001 members. At most 2,000");
+        assertRefused(many + "]}", "The round has 2\u2009001 members. At most 2\u2009000 can be cleared at once.");
         StringBuilder lines = new StringBuilder("{\"members\":[{\"id\":\"m\",\"offers\":[");
         lines.append("{\"kind\":\"k\",\"packets\":1},".repeat(200_001)).setLength(lines.length() - 1);
-        assertRefused(lines + "]}]}", "too many offers and wants");
+        assertRefused(lines + "]}]}", "too many offers and wants. At most 200\u2009000 can be cleared at once.");
         StringBuilder packets = new StringBuilder("{\"members\":[{\"id\":\"m\",\"offers\":[");
         for (int kind = 0; kind < 1_001; kind++) {
             packets.append("{\"kind\":\"k").append(kind).append("\",\"packets\":10000},");

@@ -3,6 +3,7 @@ package org.glintery.records;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,6 +31,14 @@ import org.openide.util.NbBundle.Messages;
     "import-newer=This export was written by a newer Glintery. Nothing was imported; update Glintery.",
     "# {0} - what is wrong",
     "import-unreadable=This is not an export of a workshop: {0}. Nothing was imported.",
+    "# {0} - what was written",
+    "# {1} - kind of document",
+    "import-bad-id=''{0}'' can''t be the id of a document of the kind {1}",
+    "# {0} - document",
+    "import-bad-version=the typeVersion of the document {0} is not a whole number",
+    "# {0} - hash",
+    "import-bad-bytes=the bytes of the picture {0} are damaged",
+    "import-other=a part of it can''t be as it is written",
     "import-sentence=Import a workshop"
 })
 final class JsonImport {
@@ -84,8 +93,10 @@ final class JsonImport {
             return Result.ok(new CopyReport(file, documents.size(), actions.size(), blobs.size(), Files.size(file)));
         } catch (NewerException e) {
             return Result.refused("newer", Bundle.import_newer());
-        } catch (MalformedException | IllegalArgumentException | ArithmeticException e) {
+        } catch (MalformedException e) {
             return Result.refused("unreadable", Bundle.import_unreadable(e.getMessage()));
+        } catch (IllegalArgumentException | ArithmeticException e) { // what a library says of it is no sentence of ours
+            return Result.refused("unreadable", Bundle.import_unreadable(Bundle.import_other()));
         } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
             return Result.refused(
                     "unreadable", Bundle.import_unreadable(MalformedWords.of(e).getMessage()));
@@ -154,8 +165,8 @@ final class JsonImport {
 
     /** What does not fit its record would be seen nowhere and break whoever asks for it. */
     private Step document(Json.Obj item) {
-        var ref = new DocRef(text(item, "owner"), text(item, "type"), UUID.fromString(text(item, "id")));
-        int version = item.number("typeVersion").map(n -> n.intValueExact()).orElse(1);
+        var ref = ref(text(item, "owner"), text(item, "type"), text(item, "id"));
+        int version = version(item, ref);
         if (!(item.get("body").orElse(Json.NULL) instanceof Json.Obj body)) {
             throw new MalformedException("a document has no body: " + ref);
         }
@@ -163,6 +174,22 @@ final class JsonImport {
             throw new MalformedException("the document " + ref + " does not fit: " + problem);
         });
         return new Step.Put(ref, version, body, null, Optional.empty());
+    }
+
+    private static DocRef ref(String owner, String type, String id) {
+        try {
+            return new DocRef(owner, type, UUID.fromString(id));
+        } catch (IllegalArgumentException e) {
+            throw new MalformedException(Bundle.import_bad_id(id, owner + "/" + type), e);
+        }
+    }
+
+    private static int version(Json.Obj item, DocRef ref) {
+        try {
+            return item.number("typeVersion").map(BigDecimal::intValueExact).orElse(1);
+        } catch (ArithmeticException e) {
+            throw new MalformedException(Bundle.import_bad_version(ref), e);
+        }
     }
 
     /** Pictures go into the folder one by one: together they may be larger than the memory. */
@@ -177,8 +204,12 @@ final class JsonImport {
     }
 
     private static Blob blob(Json.Obj item) {
-        byte[] bytes = Base64.getDecoder().decode(text(item, "bytes"));
-        return Blob.of(text(item, "mediaType"), bytes);
+        String mediaType = text(item, "mediaType");
+        try {
+            return Blob.of(mediaType, Base64.getDecoder().decode(text(item, "bytes")));
+        } catch (IllegalArgumentException e) {
+            throw new MalformedException(Bundle.import_bad_bytes(text(item, "hash")), e);
+        }
     }
 
     private static String text(Json.Obj item, String field) {

@@ -8,8 +8,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Base64;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.LedgerAction;
@@ -68,10 +70,18 @@ class JsonImportTest {
     }
 
     private String imported(String text) throws IOException {
+        return refusal(text).map(Refusal::code).orElse("ok");
+    }
+
+    private String words(String text) throws IOException {
+        return refusal(text).map(Refusal::text).orElse("ok");
+    }
+
+    private Optional<Refusal> refusal(String text) throws IOException {
         Path file = Files.writeString(temp.resolve("try.json"), text);
         Result<?> result = target.importJson(file);
         if (!(result instanceof Result.Refused<?> refused)) {
-            return "ok";
+            return Optional.empty();
         }
         assertThat(target.view().revision()).isZero();
         Path pictures = temp.resolve("target").resolve(BlobFolder.NAME);
@@ -80,7 +90,7 @@ class JsonImportTest {
                 assertThat(files).isEmpty();
             }
         }
-        return refused.refusal().code();
+        return Optional.of(refused.refusal());
     }
 
     @Test
@@ -131,6 +141,21 @@ class JsonImportTest {
                 .isEqualTo("not-enough");
         assertThat(imported(good.replaceFirst("\"fromVariance\" : -?[0-9]+", "\"fromVariance\" : -9000000000")))
                 .isIn("malformed", "overflow");
+    }
+
+    @Test
+    void saysInItsOwnWords_whichPartCannotBe() throws IOException {
+        String hash = Blob.hash(new byte[] {1, 2, 3});
+        assertThat(words(good.replace("\"AQID\"", "\"A!!\"")))
+                .contains("the bytes of the picture " + hash + " are damaged")
+                .doesNotContain("base64");
+        assertThat(words(good.replaceFirst("\"typeVersion\" : 1", "\"typeVersion\" : 1.5")))
+                .contains("the typeVersion of the document stash/")
+                .endsWith(" is not a whole number. Nothing was imported.");
+        assertThat(words(good.replaceFirst(
+                        "\"documents\" : \\[",
+                        "\"documents\" : [{\"owner\":\"stash\",\"type\":\"kit\",\"id\":\"seven\",\"body\":{}},")))
+                .contains("'seven' can't be the id of a document of the kind stash/kit");
     }
 
     @Test

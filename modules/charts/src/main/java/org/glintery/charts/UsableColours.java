@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.glintery.api.Result;
 import org.glintery.api.charts.ChartRequest;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.colour.Srgb;
 import org.openide.util.NbBundle.Messages;
@@ -21,7 +22,8 @@ import org.openide.util.NbBundle.Messages;
     "# {1} - how many colours",
     "colours-too-many-pinned={0} colours are to be used in any case, but only {1} in all. Nothing was made.",
     "# {0} - how many",
-    "colours-unknown={0,choice,1#One code of the card has no known colour and was|1<{0} codes of the card have no known "
+    "# {1} - the same in figures",
+    "colours-unknown={0,choice,1#One code of the card has no known colour and was|1<{1} codes of the card have no known "
             + "colour and were} left out."
 })
 final class UsableColours {
@@ -37,7 +39,9 @@ final class UsableColours {
             return Result.refused("pinned-and-banned", Bundle.colours_pinned_banned(contrary.get()));
         }
         if (pinned.size() > request.colours()) {
-            return Result.refused("too-many-pinned", Bundle.colours_too_many_pinned(pinned.size(), request.colours()));
+            return Result.refused(
+                    "too-many-pinned",
+                    Bundle.colours_too_many_pinned(Balance.grouped(pinned.size()), Balance.grouped(request.colours())));
         }
         List<CardColour> usable = new ArrayList<>();
         int unknown = 0;
@@ -57,7 +61,8 @@ final class UsableColours {
         if (usable.isEmpty()) {
             return Result.refused("no-colours", Bundle.colours_none_left());
         }
-        return Result.ok(usable, unknown == 0 ? List.of() : List.of(Bundle.colours_unknown(unknown)));
+        return Result.ok(
+                usable, unknown == 0 ? List.of() : List.of(Bundle.colours_unknown(unknown, Balance.grouped(unknown))));
     }
 
     private static Optional<Srgb> colour(CardEntry entry) {

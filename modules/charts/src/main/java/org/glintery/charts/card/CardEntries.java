@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.colour.Srgb;
 import org.openide.util.NbBundle.Messages;
@@ -12,7 +13,8 @@ import org.openide.util.NbBundle.Messages;
 /** The entries of a card as they are read. Used once; not safe for several threads. */
 @Messages({
     "# {0} - how many",
-    "card-rows-without-code={0,choice,1#One line without a code was|1<{0} lines without a code were} left out.",
+    "# {1} - the same in figures",
+    "card-rows-without-code={0,choice,1#One line without a code was|1<{1} lines without a code were} left out.",
     "# {0} - code",
     "# {1} - what stands there",
     "card-no-colour={0}: ''{1}'' is no colour; its colour is taken as not known.",
@@ -74,10 +76,10 @@ final class CardEntries {
     List<String> warnings() {
         List<String> all = new ArrayList<>(warnings);
         if (untold > 0) {
-            all.add(Bundle.card_more_warnings(untold));
+            all.add(Bundle.card_more_warnings(Balance.grouped(untold)));
         }
         if (withoutCode > 0) {
-            all.add(Bundle.card_rows_without_code(withoutCode));
+            all.add(Bundle.card_rows_without_code(withoutCode, Balance.grouped(withoutCode)));
         }
         return all;
     }

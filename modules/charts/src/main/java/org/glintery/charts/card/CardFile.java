@@ -18,8 +18,9 @@ import org.openide.util.NbBundle.Messages;
             + "colours.",
     "card-without-colours=No line of the card's file holds a code. It needs the columns code, name and hex with a "
             + "heading, a JSON list of such entries, or a GIMP palette.",
-    "# {0} - what is wrong",
-    "card-malformed=The card''s file can''t be read: {0}. Nothing was taken from it."
+    "# {0} - card",
+    "# {1} - what is wrong",
+    "card-malformed=The file of the card {0} can''t be read: {1}. Nothing was taken from it."
 })
 public final class CardFile {
 
@@ -38,14 +39,14 @@ public final class CardFile {
      */
     public Result<ColourCard> read(String name, byte[] file) {
         if (file.length > MOST_MEGABYTES << 20) {
-            return Result.refused("card-too-large", Bundle.card_too_large(MOST_MEGABYTES));
+            return Result.refused("card-too-large", Bundle.card_too_large(String.valueOf(MOST_MEGABYTES)));
         }
         String text = CardText.of(file);
         CardEntries entries = new CardEntries();
         try {
             rows(text).forEach(entries::add);
         } catch (MalformedException e) {
-            return Result.refused("card-malformed", Bundle.card_malformed(e.getMessage()));
+            return Result.refused("card-malformed", Bundle.card_malformed(name, e.getMessage()));
         }
         if (entries.isEmpty()) {
             return Result.refused("card-without-colours", Bundle.card_without_colours());

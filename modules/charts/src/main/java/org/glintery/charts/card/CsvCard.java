@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.glintery.api.GlinteryException;
 import org.glintery.api.MalformedException;
+import org.openide.util.NbBundle.Messages;
 
 /** A card as a table with the headings code, name and hex in any order; other columns are passed over. */
 final class CsvCard {
@@ -40,6 +42,7 @@ final class CsvCard {
         return rows;
     }
 
+    @Messages({"# {0} - line", "card-quote=a quotation mark is missing or one too many, from line {0} on"})
     private static List<String[]> table(String text) {
         CsvMapper mapper = new CsvMapper();
         mapper.enable(CsvParser.Feature.WRAP_AS_ARRAY);
@@ -49,10 +52,14 @@ final class CsvCard {
                 mapper.readerFor(String[].class).with(schema).readValues(text)) {
             return rows.readAll();
         } catch (JsonProcessingException e) {
-            throw new MalformedException(e.getOriginalMessage());
+            throw new MalformedException(Bundle.card_quote(String.valueOf(line(e))), e);
         } catch (IOException e) {
-            throw new MalformedException(e.getMessage());
+            throw new GlinteryException("text in memory can always be read", e);
         }
+    }
+
+    private static int line(JsonProcessingException fault) {
+        return fault.getLocation() == null ? 1 : Math.max(1, fault.getLocation().getLineNr());
     }
 
     /** What stands oftenest in the heading; a comma where nothing does. */

@@ -12,6 +12,7 @@ import javax.imageio.stream.ImageInputStream;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Result;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.workshop.PictureFacts;
 import org.openide.util.NbBundle.Messages;
 
@@ -78,7 +79,7 @@ public final class PictureFile {
         int step = (int) Math.ceil(Math.sqrt((double) pixels / MOST_PIXELS_HELD));
         if (step > 1) {
             param.setSourceSubsampling(step, step, step / 2, step / 2);
-            warnings.add(Bundle.picture_thinned(String.valueOf(width), String.valueOf(height), step));
+            warnings.add(Bundle.picture_thinned(Balance.grouped(width), Balance.grouped(height), String.valueOf(step)));
         }
         boolean[] damaged = {false};
         reader.addIIOReadWarningListener((source, warning) -> damaged[0] = true);

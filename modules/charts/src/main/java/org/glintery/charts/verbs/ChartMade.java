@@ -8,6 +8,7 @@ import org.glintery.api.charts.ChartFigures;
 import org.glintery.api.charts.ChartLine;
 import org.glintery.api.charts.Grid;
 import org.glintery.api.charts.MadeChart;
+import org.glintery.api.ledger.Balance;
 import org.glintery.charts.ChartSupply;
 import org.openide.util.NbBundle.Messages;
 
@@ -24,12 +25,15 @@ import org.openide.util.NbBundle.Messages;
     "# {1} - rows",
     "# {2} - width in cm",
     "# {3} - height in cm",
-    "# {4} - colours",
-    "made-size={0} x {1} cells, {2} x {3} cm, {4,choice,1#one colour|1<{4} colours}.",
-    "# {0} - drills",
-    "# {1} - bags",
-    "# {2} - grams",
-    "made-supply={0,choice,1#One drill|1<{0} drills}, {1,choice,1#one bag|1<{1} bags}, about {2} g.",
+    "# {4} - how many colours",
+    "# {5} - the same in figures",
+    "made-size={0} x {1} cells, {2} x {3} cm, {4,choice,0#no colour|1#one colour|1<{5} colours}.",
+    "# {0} - how many drills",
+    "# {1} - drills in figures",
+    "# {2} - how many bags",
+    "# {3} - bags in figures",
+    "# {4} - grams",
+    "made-supply={0,choice,0#No drill|1#One drill|1<{1} drills}, {2,choice,0#no bag|1#one bag|1<{3} bags}, about {4} g.",
     "# {0} - hours",
     "made-hours=About {0} hours at your pace.",
     "# {0} - mean",
@@ -73,8 +77,18 @@ record ChartMade(
     /** For people. */
     String text() {
         String size = Bundle.made_size(
-                String.valueOf(columns), String.valueOf(rows), one(widthMm / 10), one(heightMm / 10), lines.size());
-        String needs = Bundle.made_supply(supply.drills(), supply.bags(), String.valueOf(Math.round(supply.grams())));
+                Balance.grouped(columns),
+                Balance.grouped(rows),
+                one(widthMm / 10),
+                one(heightMm / 10),
+                lines.size(),
+                Balance.grouped(lines.size()));
+        String needs = Bundle.made_supply(
+                supply.drills(),
+                Balance.grouped(supply.drills()),
+                supply.bags(),
+                Balance.grouped(supply.bags()),
+                Balance.grouped(Math.round(supply.grams())));
         String hours = supply.hours().map(h -> "\n" + Bundle.made_hours(one(h))).orElse("");
         return size + "\n" + needs + hours + "\n"
                 + Bundle.made_figures(

@@ -142,7 +142,7 @@ final class ChartOptions {
 
     private int quarters(int degrees) {
         if (degrees % 90 != 0) {
-            numbers.say(Bundle.chart_wrong("turn", degrees));
+            numbers.say(Bundle.chart_wrong("turn", String.valueOf(degrees)));
         }
         return degrees / 90;
     }

@@ -1,6 +1,7 @@
 package org.glintery.charts.verbs;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -13,6 +14,8 @@ import org.openide.util.NbBundle.Messages;
 @Messages({
     "# {0} - file",
     "out-no-folder=There is no folder for {0}. It was not written; choose another place.",
+    "# {0} - file",
+    "out-not-allowed={0} could not be written: this folder may not be written to. Choose another place. What was there before was kept.",
     "# {0} - file",
     "# {1} - the system''s words",
     "out-failed={0} could not be written ({1}). What was there before was kept."
@@ -31,6 +34,8 @@ final class FilesOut {
             return Optional.empty();
         } catch (NoSuchFileException e) {
             return Optional.of(new Refusal("no-folder", Bundle.out_no_folder(file)));
+        } catch (AccessDeniedException e) {
+            return Optional.of(new Refusal("not-written", Bundle.out_not_allowed(file)));
         } catch (IOException e) {
             remove(beside);
             return Optional.of(new Refusal("not-written", Bundle.out_failed(file, e.getMessage())));

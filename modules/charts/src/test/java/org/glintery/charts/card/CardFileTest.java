@@ -102,6 +102,22 @@ class CardFileTest {
         assertThat(warnings).hasSize(21).last().isEqualTo("And 80 more of this kind.");
     }
 
+    @Test
+    void countsLinesWithoutACode_inTheProjectsFigures() {
+        assertThat(((Result.Ok<ColourCard>) read("code,name,hex\n1,Rust,\n" + ",,#fff\n".repeat(1_234))).warnings())
+                .containsExactly("1\u2009234 lines without a code were left out.");
+    }
+
+    @Test
+    void refusesATableWhoseQuoteNeverEnds_andNamesTheCardAndTheLine() {
+        assertThat(read("code,name,hex\n1,Rust,#a0522d\n2,\"Deep,#000080\n"))
+                .isInstanceOfSatisfying(
+                        Result.Refused.class,
+                        refused -> assertThat(refused.refusal().text())
+                                .startsWith("The file of the card harbour can't be read: a quotation mark is missing")
+                                .endsWith("Nothing was taken from it."));
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -30,8 +30,9 @@ import org.openide.util.NbBundle.Messages;
     "file-full=The disk is full. Nothing was kept; make room and try again.",
     "file-read-only=This folder can''t be written to. Nothing was written; choose another folder or ask for the right"
             + " to write.",
-    "# {0} - the system's words",
-    "file-failed=The disk could not be used ({0}). Nothing was kept; try another place."
+    "# {0} - file",
+    "# {1} - the system's words",
+    "file-failed={0} could not be written, since the disk could not be used ({1}). Nothing was kept; try another place."
 })
 public final class NewFile {
     private static final Logger LOG = Logger.getLogger(NewFile.class.getName());
@@ -67,7 +68,7 @@ public final class NewFile {
         } catch (NoSuchFileException e) {
             return Result.refused("no-folder", Bundle.file_no_folder(file));
         } catch (IOException | UncheckedIOException e) {
-            return Result.refused(refusal(e));
+            return Result.refused(refusal(file, e));
         } finally {
             remove(part);
         }
@@ -112,7 +113,7 @@ public final class NewFile {
         }
     }
 
-    private static Refusal refusal(Exception failure) {
+    private static Refusal refusal(Path file, Exception failure) {
         Throwable cause = failure instanceof UncheckedIOException ? failure.getCause() : failure;
         String words = String.valueOf(cause.getMessage());
         String lower = words.toLowerCase(Locale.ROOT);
@@ -124,6 +125,6 @@ public final class NewFile {
                 || lower.contains("read-only")) {
             return new Refusal("read-only", Bundle.file_read_only());
         }
-        return new Refusal("disk", Bundle.file_failed(words));
+        return new Refusal("disk", Bundle.file_failed(file, words));
     }
 }

@@ -16,6 +16,7 @@ import org.glintery.api.MalformedException;
 import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Result;
 import org.glintery.api.exchange.KitFiles;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Kit;
 import org.glintery.api.stash.NewKit;
 import org.glintery.api.workshop.Stored;
@@ -103,7 +104,7 @@ final class JsonKitFiles implements KitFiles {
     private static String listed(List<String> problems) {
         String first = String.join("; ", problems.subList(0, Math.min(MOST_PROBLEMS, problems.size())));
         int more = problems.size() - MOST_PROBLEMS;
-        return more > 0 ? first + "; " + Bundle.kit_more(more) : first;
+        return more > 0 ? first + "; " + Bundle.kit_more(Balance.grouped(more)) : first;
     }
 
     @Override

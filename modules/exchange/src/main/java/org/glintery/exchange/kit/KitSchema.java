@@ -14,6 +14,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.glintery.api.Json;
+import org.glintery.api.ledger.Balance;
 import org.openide.util.NbBundle.Messages;
 
 /** The published schema of kit files. Made when first needed; any thread. */
@@ -47,8 +48,14 @@ import org.openide.util.NbBundle.Messages;
     "# {1} - most",
     "schema-many={0} has more than {1} items",
     "# {0} - place",
-    "# {1} - what the schema says",
-    "schema-other={0} {1}",
+    "schema-blank={0} is blank",
+    "# {0} - place",
+    "schema-basis={0}: supplied is missing, though suppliedBasis or suppliedUncertainty tell of it",
+    "# {0} - place",
+    "# {1} - step",
+    "schema-steps={0} should be a multiple of {1}",
+    "# {0} - place",
+    "schema-other={0} is not as it should be",
     "schema-kind-text=text",
     "schema-kind-number=a number",
     "schema-kind-whole=a whole number",
@@ -97,7 +104,11 @@ final class KitSchema {
             case "maximum" -> Bundle.schema_most(place, limit(error));
             case "maxLength" -> Bundle.schema_long(place, limit(error));
             case "maxItems" -> Bundle.schema_many(place, limit(error));
-            default -> Bundle.schema_other(place, message(error));
+            case "maxProperties" -> Bundle.schema_many(place, limit(error));
+            case "minLength" -> Bundle.schema_blank(place);
+            case "dependentRequired" -> Bundle.schema_basis(place);
+            case "multipleOf" -> Bundle.schema_steps(place, limit(error));
+            default -> Bundle.schema_other(place);
         };
     }
 
@@ -114,14 +125,8 @@ final class KitSchema {
     }
 
     private static String limit(Error error) {
-        return error.getSchemaNode().asText();
-    }
-
-    /** The schema's own words without the path that it puts before them. */
-    private static String message(Error error) {
-        String prefix = error.getInstanceLocation() + ": ";
-        String text = error.getMessage();
-        return text.startsWith(prefix) ? text.substring(prefix.length()) : text;
+        JsonNode limit = error.getSchemaNode();
+        return limit.isIntegralNumber() ? Balance.grouped(limit.asLong()) : limit.asText();
     }
 
     private static String listed(JsonNode words) {

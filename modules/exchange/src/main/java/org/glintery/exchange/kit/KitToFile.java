@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.stash.Canvas;
 import org.glintery.api.stash.CardEntry;
@@ -31,7 +32,8 @@ import org.openide.util.NbBundle.Messages;
  */
 @Messages({
     "# {0} - how many",
-    "pictures-left-out={0,choice,1#One picture was|1<{0} pictures were} left out: nobody can be sure that nothing of the place is in {0,choice,1#it|1<them}. Save them as JPEG or PNG to have them in the file."
+    "# {1} - the same in figures",
+    "pictures-left-out={0,choice,1#One picture was|1<{1} pictures were} left out: nobody can be sure that nothing of the place is in {0,choice,1#it|1<them}. Save them as JPEG or PNG to have them in the file."
 })
 final class KitToFile {
     private final View view;
@@ -64,7 +66,7 @@ final class KitToFile {
 
     /** What the maker should know of what was written. */
     List<String> warnings() {
-        return leftOut == 0 ? List.of() : List.of(Bundle.pictures_left_out(leftOut));
+        return leftOut == 0 ? List.of() : List.of(Bundle.pictures_left_out(leftOut, Balance.grouped(leftOut)));
     }
 
     private PieceInFile piece(Stored<Piece> stored) {

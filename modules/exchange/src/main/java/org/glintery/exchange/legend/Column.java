@@ -7,42 +7,56 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * What a column of a legend can mean. The headers are general words only, without blanks and punctuation. A perhaps counts
  * where no column is surely meant: "no" is the code of some legends and the row number of others.
  */
+@Messages({
+    "column-symbol=symbol",
+    "column-code=code",
+    "column-name=name",
+    "column-hex=colour value",
+    "column-shape=shape",
+    "column-size=size in mm",
+    "column-body=body",
+    "column-coating=coating",
+    "column-needed=needed",
+    "column-supplied=supplied",
+    "column-bags=bags"
+})
 enum Column {
-    SYMBOL("symbol", "symbol symbols sym symb sign chartsymbol legendsymbol", "mark icon key letter"),
+    SYMBOL(Bundle.column_symbol(), "symbol symbols sym symb sign chartsymbol legendsymbol", "mark icon key letter"),
     CODE(
-            "code",
+            Bundle.column_code(),
             "code codes colourcode colorcode colournumber colornumber colourno colorno colournr colornr drillcode drillno "
                     + "drillnumber codeno codenumber",
             "colour color reference ref number no nr id"),
-    NAME("name", "name colourname colorname drillname", "description title colour color"),
+    NAME(Bundle.column_name(), "name colourname colorname drillname", "description title colour color"),
     HEX(
-            "colour value",
+            Bundle.column_hex(),
             "hex hexcode rgb colourhex colorhex hexcolour hexcolor hexvalue rgbvalue colourrgb colorrgb colourvalue colorvalue html htmlcolour htmlcolor webcolour "
                     + "webcolor rgbhex",
             ""),
-    SHAPE("shape", "shape drillshape shapes", "form drilltype"),
-    SIZE("size in mm", "sizemm drillsize drillsizemm sizeinmm", "size mm"),
-    BODY("body", "body drillbody", "material"),
-    COATING("coating", "coating coatings", "finish effect surface"),
+    SHAPE(Bundle.column_shape(), "shape drillshape shapes", "form drilltype"),
+    SIZE(Bundle.column_size(), "sizemm drillsize drillsizemm sizeinmm", "size mm"),
+    BODY(Bundle.column_body(), "body drillbody", "material"),
+    COATING(Bundle.column_coating(), "coating coatings", "finish effect surface"),
     NEEDED(
-            "needed",
+            Bundle.column_needed(),
             "needed need neededdrills drillsneeded drillcount drillscount numberofdrills noofdrills nrofdrills diamondsneeded "
                     + "diamondcount numberofdiamonds required drillsrequired requireddrills gemsneeded beadsneeded "
                     + "amountneeded quantityneeded qtyneeded countneeded totalneeded neededtotal drillqty drillquantity "
                     + "quantityofdrills qtyofdrills countofdrills totaldrills drillstotal",
             "count counts qty quantity drills diamonds gems beads amount total cells pieces pcs"),
     SUPPLIED(
-            "supplied",
+            Bundle.column_supplied(),
             "supplied drillssupplied supplieddrills diamondssupplied included drillsincluded inthekit inkit provided "
                     + "received amountsupplied quantitysupplied qtysupplied drillsinkit drillsinthekit quantityinkit qtyinkit",
             "supply got have"),
     BAGS(
-            "bags",
+            Bundle.column_bags(),
             "bags numberofbags noofbags nrofbags bagcount bagsneeded bagssupplied packets numberofpackets",
             "bag packs packet pack");
 

@@ -96,9 +96,10 @@ record Columns(List<Optional<Column>> meanings, List<String> titles, int headerR
         Set<String> taken = new HashSet<>();
         for (int place = 0; place < Math.max(width, header.size()); place++) {
             String said = place < header.size() ? header.get(place).strip() : "";
-            String title = said.isEmpty() ? Bundle.column_title(place + 1) : said;
+            String told = said.isEmpty() ? Bundle.column_title(String.valueOf(place + 1)) : said;
+            String title = told;
             for (int again = 2; !taken.add(title); again++) {
-                title = (said.isEmpty() ? Bundle.column_title(place + 1) : said) + " " + again;
+                title = told + " " + again;
             }
             titles.add(title);
         }

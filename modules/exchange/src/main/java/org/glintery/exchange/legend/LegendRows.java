@@ -84,7 +84,8 @@ record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
         if (!columns.nameALine()) {
             return Result.refused(
                     "not-a-legend",
-                    broken.map(row -> Bundle.legend_broken(row.line())).orElse(Bundle.legend_no_columns()));
+                    broken.map(row -> Bundle.legend_broken(String.valueOf(row.line())))
+                            .orElse(Bundle.legend_no_columns()));
         }
         if (rows.size() - columns.headerRows() > Legend.MOST_LINES) {
             return tooLong();

@@ -14,7 +14,14 @@ import org.openide.util.NbBundle.Messages;
  * apostrophe, which also stands before text that a spreadsheet could run. What is not of its column's kind is written as
  * JSON after a tilde.
  */
-@Messages({"# {0} - what stands there", "# {1} - kind", "cell-wrong=''{0}'' is not a {1}"})
+@Messages({
+    "# {0} - what stands there",
+    "cell-no-number=''{0}'' is not a number",
+    "# {0} - what stands there",
+    "cell-no-flag=''{0}'' is neither true nor false",
+    "# {0} - what stands there",
+    "cell-no-items=''{0}'' is no list of things"
+})
 final class Cells {
     private static final String JSON = "~";
     private static final int MOST_DIGITS = 1_000;
@@ -112,6 +119,11 @@ final class Cells {
 
     private static MalformedException wrong(String cell, Kind kind) {
         String shown = cell.length() > 40 ? cell.substring(0, 40) + "…" : cell;
-        return new MalformedException(Bundle.cell_wrong(shown, kind.word()));
+        return new MalformedException(
+                switch (kind) {
+                    case NUMBER -> Bundle.cell_no_number(shown);
+                    case FLAG -> Bundle.cell_no_flag(shown);
+                    case TEXT, LIST, MAP, RECORD -> Bundle.cell_no_items(shown);
+                });
     }
 }

@@ -53,7 +53,7 @@ record Column(List<String> path, Kind kind) {
         for (int i = 0; i < text.length(); i++) {
             if (text.charAt(i) == '%') {
                 if (i + 3 > text.length()) {
-                    throw new IllegalArgumentException("cut off: " + text);
+                    throw new IllegalArgumentException(text);
                 }
                 bytes.write(Integer.parseInt(text.substring(i + 1, i + 3), 16));
                 i += 2;

@@ -2,7 +2,7 @@ package org.glintery.exchange.tables;
 
 import org.glintery.api.Refusal;
 
-/** Why tables are not taken in; caught where the file is read. */
+/** Why tables are not taken in or written; caught where the file is read or made. */
 final class NotTablesException extends Exception {
     private static final long serialVersionUID = 1L;
     private final transient Refusal refusal;

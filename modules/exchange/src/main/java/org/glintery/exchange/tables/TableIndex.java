@@ -41,6 +41,7 @@ record TableIndex(Map<String, List<Column>> tables) {
     private static Column column(CsvRow row) {
         try {
             Kind kind = Kind.named(row.cell(2)).orElseThrow(() -> malformed(TablesZip.COLUMNS, row.line()));
+            Column.decoded(row.cell(0));
             return Column.named(row.cell(1), kind);
         } catch (IllegalArgumentException e) {
             throw malformed(TablesZip.COLUMNS, row.line());

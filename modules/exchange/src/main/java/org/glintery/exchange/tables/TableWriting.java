@@ -28,7 +28,9 @@ import org.openide.util.NbBundle.Messages;
             + "which lie in the folder pictures. columns.csv says what each column holds, so that everything can be brought back "
             + "into an empty workshop.\\n\\n"
             + "A blank cell is something that was never said. A single apostrophe is an empty text; an apostrophe before other text "
-            + "keeps spreadsheets from running it. What follows a tilde is JSON.\\n"
+            + "keeps spreadsheets from running it. What follows a tilde is JSON.\\n",
+    "# {0} - hash",
+    "tables-picture-gone=The picture {0} is missing from this workshop''s folder. Nothing was kept; ''workshop check'' tells of every one that is missing."
 })
 final class TableWriting {
     private final Workshop workshop;
@@ -50,7 +52,8 @@ final class TableWriting {
     /** How much was written. */
     record Counts(long documents, long movements, long blobs) {}
 
-    Counts write() throws IOException {
+    /** @throws NotTablesException when something of the workshop is not there any more */
+    Counts write() throws IOException, NotTablesException {
         zip.text("README.txt", Bundle.tables_readme());
         documents();
         zip.tables(TablesZip.MOVEMENTS, TablesZip.MOVEMENT_KEYS, this::eachMovement);
@@ -111,11 +114,12 @@ final class TableWriting {
         }
     }
 
-    private void blobs() throws IOException {
+    private void blobs() throws IOException, NotTablesException {
         List<List<String>> rows = new ArrayList<>();
         for (Map.Entry<String, String> blob : new TreeMap<>(view.blobs()).entrySet()) {
             byte[] bytes = workshop.blob(blob.getKey())
-                    .orElseThrow(() -> new IOException("the picture " + blob.getKey() + " is missing"));
+                    .orElseThrow(
+                            () -> new NotTablesException("picture-missing", Bundle.tables_picture_gone(blob.getKey())));
             String file = TablesZip.PICTURES + blob.getKey() + "." + PictureKind.extensionOf(blob.getValue());
             zip.picture(file, bytes);
             rows.add(List.of(blob.getKey(), Cells.text(blob.getValue()), file, String.valueOf(bytes.length)));

@@ -45,10 +45,14 @@ final class ZippedTables implements TableFiles {
     private Result<CopyReport> write(Path zip) {
         View view = workshop.view();
         Result<CopyReport> written = NewFile.write(zip, out -> {
-            TableWriting.Counts counts = new TableWriting(workshop, view, codec, out).write();
-            return workshop.view().revision() == view.revision()
-                    ? Result.ok(new CopyReport(zip, counts.documents(), counts.movements(), counts.blobs(), 0))
-                    : Result.refused(CHANGED, Bundle.tables_changed());
+            try {
+                TableWriting.Counts counts = new TableWriting(workshop, view, codec, out).write();
+                return workshop.view().revision() == view.revision()
+                        ? Result.ok(new CopyReport(zip, counts.documents(), counts.movements(), counts.blobs(), 0))
+                        : Result.refused(CHANGED, Bundle.tables_changed());
+            } catch (NotTablesException e) {
+                return Result.refused(e.refusal());
+            }
         });
         return written.then(report -> Result.ok(new CopyReport(
                 zip,

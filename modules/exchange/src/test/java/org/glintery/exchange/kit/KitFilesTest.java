@@ -236,7 +236,12 @@ class KitFilesTest {
                 "{\"title\":\"A\",\"pictures\":[{\"caption\":\"x\"}],\"pieces\":[]}|pictures[0] should have either"
                         + " bytes or a file",
                 "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"needed\":1e30}]}]}|pieces[0].legend[0].needed"
-                        + " should be at most 1000000000"
+                        + " should be at most 1\u2009000\u2009000\u2009000",
+                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"sizeMm\":2.855}]}]}|pieces[0].legend[0].sizeMm"
+                        + " should be a multiple of 0.01",
+                "{\"title\":\"A\",\"pieces\":[{\"title\":\"P\",\"legend\":[{\"symbol\":\"A\",\"code\":\"T\",\"suppliedBasis\":\"weighed\"}]}]}|pieces[0].legend[0]:"
+                        + " supplied is missing, though suppliedBasis",
+                "{\"title\":\"\",\"pieces\":[]}|title is blank"
             })
     void saysWhatIsWrongAndWhere(String json, String words) throws IOException {
         Path file = file("{\"format\":\"glintery-kit\",\"version\":1," + json.substring(1));

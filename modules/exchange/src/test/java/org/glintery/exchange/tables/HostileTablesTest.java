@@ -115,6 +115,9 @@ class HostileTablesTest extends TablesFixture {
                 .contains("stash.kit.csv, line 2")
                 .contains("'dear' is not a number");
         Files.write(zip, whole);
+        spoil("columns.csv", text -> text.replaceFirst("stash\\.kit,", "sta%zz.kit,"));
+        assertThat(refusal(in().importTables(zip)).text()).contains("columns.csv, line ", "is not as it should be");
+        Files.write(zip, whole);
         spoil("stash.piece.pictures.csv", text -> text.substring(0, text.lastIndexOf("\r\n", text.length() - 3) + 2));
         assertThat(refusal(in().importTables(zip)).text())
                 .contains("stash.piece.pictures.csv does not hold as many rows");

@@ -17,6 +17,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.glintery.api.Json;
 import org.glintery.api.JsonCodec;
+import org.glintery.api.Result;
 import org.glintery.api.stash.Kit;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.DocRef;
@@ -203,5 +204,19 @@ class TableFilesTest extends TablesFixture {
         Files.writeString(zip, "precious");
         assertThat(refusal(out().exportTables(zip)).code()).isEqualTo("file-exists");
         assertThat(Files.readString(zip)).isEqualTo("precious");
+    }
+
+    @Test
+    void namesThePicture_thatIsMissingFromTheWorkshop() throws IOException {
+        WholeWorkshop.fill(first);
+        String picture = first.view().blobs().keySet().iterator().next();
+        Files.delete(first.folder().resolve("pictures").resolve(picture));
+
+        assertThat(out().exportTables(zip)).isInstanceOfSatisfying(Result.Refused.class, no -> {
+            assertThat(no.refusal().code()).isEqualTo("picture-missing");
+            assertThat(no.refusal().text())
+                    .startsWith("The picture " + picture + " is missing from this workshop's folder.");
+        });
+        assertThat(zip).doesNotExist();
     }
 }

@@ -123,6 +123,11 @@ final class H2Workshop implements Workshop {
     }
 
     @Override
+    public boolean isReading() {
+        return ledger.isBeingRead();
+    }
+
+    @Override
     public Result<Applied> apply(ChangeSet change) {
         return prepared(change).then(this::apply);
     }

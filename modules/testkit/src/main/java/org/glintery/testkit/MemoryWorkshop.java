@@ -211,6 +211,11 @@ public final class MemoryWorkshop implements Workshop {
     }
 
     @Override
+    public boolean isReading() {
+        return false;
+    }
+
+    @Override
     public synchronized boolean isBooked(UUID entry) {
         OffTheEventThread.check();
         return ledger.entries(LedgerQuery.all()).stream()

@@ -11,7 +11,11 @@ import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 
-/** All that the workshop holds at one revision. Immutable, any thread, no waiting. */
+/**
+ * All that the workshop holds at one revision. Immutable; any thread. No waiting for documents; the first question about
+ * drills after opening waits until the ledger is read, and not on the event thread, where it throws an
+ * {@link IllegalStateException} instead.
+ */
 @Stable
 public interface View {
     long revision();

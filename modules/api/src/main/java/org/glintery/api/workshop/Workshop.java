@@ -21,6 +21,12 @@ public interface Workshop extends AutoCloseable {
 
     View view();
 
+    /**
+     * Whether the ledger is being read at this moment. That is once after opening, when it is first needed: what asks about
+     * drills or makes a change then waits for it. Any thread.
+     */
+    boolean isReading();
+
     /** Applies a change and returns once it is durable. Disk; not on the event thread. */
     Result<Applied> apply(ChangeSet change);
 

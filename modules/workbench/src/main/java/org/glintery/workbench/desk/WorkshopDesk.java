@@ -18,6 +18,7 @@ import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
+import org.glintery.workbench.host.Deadline;
 import org.glintery.workbench.host.ForeignCall;
 import org.glintery.workbench.spi.Desk;
 import org.openide.util.NbBundle.Messages;
@@ -60,8 +61,8 @@ public final class WorkshopDesk implements Desk {
 
     /** Built apart from the thread of changes, on which everyone waits, and dropped when it takes too long. */
     private Result<ChangeSet> built(Function<View, Result<ChangeSet>> build) {
-        return CompletableFuture.supplyAsync(() -> build.apply(workshop.view()), reckoning)
-                .orTimeout(ForeignCall.DEADLINE_MS, TimeUnit.MILLISECONDS)
+        var building = CompletableFuture.supplyAsync(() -> build.apply(workshop.view()), reckoning);
+        return Deadline.set(building, ForeignCall.DEADLINE_MS, workshop::isReading)
                 .join();
     }
 

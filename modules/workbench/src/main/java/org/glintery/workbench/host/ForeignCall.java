@@ -1,9 +1,9 @@
 package org.glintery.workbench.host;
 
 import java.util.Optional;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import java.util.logging.Level;
@@ -20,13 +20,19 @@ public final class ForeignCall {
     public static final long DEADLINE_MS = 5_000;
 
     private static final Logger LOG = Logger.getLogger(ForeignCall.class.getName());
-    private static final ScheduledExecutorService WATCH = Executors.newSingleThreadScheduledExecutor(work -> {
-        Thread thread = new Thread(work, "Watching add-ons");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private static final ScheduledExecutorService WATCH = watch();
 
     private ForeignCall() {}
+
+    private static ScheduledExecutorService watch() {
+        var watch = new ScheduledThreadPoolExecutor(1, work -> {
+            Thread thread = new Thread(work, "Watching add-ons");
+            thread.setDaemon(true);
+            return thread;
+        });
+        watch.setRemoveOnCancelPolicy(true); // an alarm a paint would pile up
+        return watch;
+    }
 
     /**
      * @param whose the code is
@@ -37,8 +43,7 @@ public final class ForeignCall {
     }
 
     static <T> T make(Object whose, Supplier<T> call, long deadlineMs) {
-        Thread here = Thread.currentThread();
-        Future<?> alarm = WATCH.schedule(() -> report(whose, here), deadlineMs, TimeUnit.MILLISECONDS);
+        Future<?> alarm = alarm(whose, deadlineMs);
         long start = System.nanoTime();
         try {
             T value = call.get();
@@ -59,6 +64,12 @@ public final class ForeignCall {
             LOG.log(Level.WARNING, "Failed: " + whose.getClass().getName(), e);
             return instead;
         }
+    }
+
+    /** Has whoever the running code belongs to written to the log after a while, unless it is cancelled before. */
+    static Future<?> alarm(Object whose, long afterMs) {
+        Thread here = Thread.currentThread();
+        return WATCH.schedule(() -> report(whose, here), afterMs, TimeUnit.MILLISECONDS);
     }
 
     private static void report(Object whose, Thread hanging) {

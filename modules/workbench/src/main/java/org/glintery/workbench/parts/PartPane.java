@@ -101,6 +101,7 @@ public final class PartPane extends JPanel {
                 BACKGROUND,
                 SwingUtilities::invokeLater,
                 ForeignCall.DEADLINE_MS,
+                () -> desk.workshop().isReading(),
                 this::setAside,
                 this::putBack);
     }
@@ -143,7 +144,7 @@ public final class PartPane extends JPanel {
 
     @Override
     protected void paintChildren(Graphics g) {
-        paintTime.begin();
+        paintTime.begin(whose);
         try {
             super.paintChildren(g);
         } catch (RuntimeException | Error e) { // the border to add-ons

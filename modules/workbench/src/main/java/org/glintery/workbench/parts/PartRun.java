@@ -2,11 +2,12 @@ package org.glintery.workbench.parts;
 
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.glintery.api.workshop.View;
+import org.glintery.workbench.host.Deadline;
 import org.glintery.workbench.host.ForeignCall;
 import org.glintery.workbench.host.TooSlowException;
 import org.glintery.workbench.spi.ScreenPart;
@@ -23,6 +24,7 @@ final class PartRun<M> {
     private final Executor background;
     private final Executor eventThread;
     private final long deadlineMs;
+    private final BooleanSupplier excused;
     private final Consumer<Throwable> setAside;
     private final Runnable back;
     private boolean running;
@@ -31,12 +33,14 @@ final class PartRun<M> {
     /** Whether it is aside for its slowness alone. */
     private boolean slow;
 
+    /** @param excused whether the workshop keeps the part waiting */
     PartRun(
             ScreenPart<M> part,
             Supplier<View> newest,
             Executor background,
             Executor eventThread,
             long deadlineMs,
+            BooleanSupplier excused,
             Consumer<Throwable> setAside,
             Runnable back) {
         this.part = part;
@@ -44,6 +48,7 @@ final class PartRun<M> {
         this.background = background;
         this.eventThread = eventThread;
         this.deadlineMs = deadlineMs;
+        this.excused = excused;
         this.setAside = setAside;
         this.back = back;
     }
@@ -63,9 +68,9 @@ final class PartRun<M> {
         background.execute(() -> prepare(prepared));
     }
 
-    /** On a background thread. The deadline counts from here: waiting for a turn is not the part's fault. */
+    /** On a background thread. The deadline counts from here: waiting for a turn or for the ledger is not the part's fault. */
     private void prepare(CompletableFuture<M> prepared) {
-        prepared.orTimeout(deadlineMs, TimeUnit.MILLISECONDS);
+        Deadline.set(prepared, deadlineMs, excused);
         try {
             M model = part.prepare(newest.get());
             if (!prepared.complete(model)) {
@@ -91,11 +96,11 @@ final class PartRun<M> {
 
     private void arrived(M model, Throwable trouble) {
         running = false;
-        if (trouble != null) {
-            fail(trouble.getCause() == null ? trouble : trouble.getCause());
+        if (aside) {
             return;
         }
-        if (aside) {
+        if (trouble != null) {
+            fail(trouble.getCause() == null ? trouble : trouble.getCause());
             return;
         }
         try {

@@ -45,14 +45,19 @@ final class Turns implements Executor {
             running++;
             Runnable work = waiting.remove();
             var counts = new AtomicBoolean(true);
-            threads.execute(() -> {
-                try {
-                    work.run();
-                } finally {
-                    over(counts);
-                }
-            });
-            later.execute(() -> over(counts));
+            try {
+                threads.execute(() -> {
+                    try {
+                        work.run();
+                    } finally {
+                        over(counts);
+                    }
+                });
+                later.execute(() -> over(counts));
+            } catch (RuntimeException | Error e) { // no thread for it, such as for want of memory: its turn is over
+                over(counts);
+                throw e;
+            }
         }
     }
 

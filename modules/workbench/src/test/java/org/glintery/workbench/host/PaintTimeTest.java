@@ -12,17 +12,29 @@ class PaintTimeTest {
     @Test
     void forgivesTwoSlowPaints_butNotAThirdAtOnce() {
         var time = new PaintTime();
-        assertThat(time.tookTooLong(SLOW)).isFalse();
-        assertThat(time.tookTooLong(SLOW)).isFalse();
-        assertThat(time.tookTooLong(SLOW)).isTrue();
+        assertThat(time.tookTooLong(SLOW, SLOW)).isFalse();
+        assertThat(time.tookTooLong(SLOW, SLOW)).isFalse();
+        assertThat(time.tookTooLong(SLOW, SLOW)).isTrue();
     }
 
     @Test
     void beginsAnew_afterAQuickOne() {
         var time = new PaintTime();
-        time.tookTooLong(SLOW);
-        time.tookTooLong(SLOW);
-        assertThat(time.tookTooLong(QUICK)).isFalse();
-        assertThat(time.tookTooLong(SLOW)).isFalse();
+        time.tookTooLong(SLOW, SLOW);
+        time.tookTooLong(SLOW, SLOW);
+        assertThat(time.tookTooLong(QUICK, QUICK)).isFalse();
+        assertThat(time.tookTooLong(SLOW, SLOW)).isFalse();
+    }
+
+    @Test
+    void counts_aPaintThatWaitsInsteadOfWorking() {
+        var time = new PaintTime();
+        long waited = TimeUnit.MILLISECONDS.toNanos(1001);
+        time.tookTooLong(0, waited);
+        time.tookTooLong(0, waited);
+        assertThat(time.tookTooLong(0, waited)).isTrue();
+        assertThat(time.tookTooLong(0, waited - TimeUnit.MILLISECONDS.toNanos(1)))
+                .as("as long as a busy computer may take")
+                .isFalse();
     }
 }

@@ -83,6 +83,17 @@ class PartRunTest {
         assertThat(told).as("late, but better than never").containsExactly("back", "shown 1");
     }
 
+    @Test
+    void staysAside_whenItWasStoppedWhileItPrepared() throws Exception {
+        PartRun<String> run = run(new Part(), 60_000);
+        run.refresh();
+        run.stop();
+        background.remove().run();
+        deliver();
+        assertThat(told).isEmpty();
+        assertThat(aside).as("its host told already").isEmpty();
+    }
+
     private PartRun<String> run(Part part, long deadlineMs) {
         return new PartRun<>(
                 part,
@@ -90,6 +101,7 @@ class PartRunTest {
                 background::add,
                 eventThread::add,
                 deadlineMs,
+                () -> false,
                 aside::add,
                 () -> told.add("back"));
     }

@@ -47,6 +47,24 @@ class TurnsTest {
     }
 
     @Test
+    void goesOn_whenThereWasNoThreadForOne() {
+        var none = new ArrayDeque<Boolean>(List.of(true));
+        var turnsShort = new Turns(
+                work -> {
+                    if (none.poll() != null) {
+                        throw new OutOfMemoryError("planted");
+                    }
+                    started.add(work);
+                },
+                patience::add,
+                1);
+        assertThatThrownBy(() -> turnsShort.execute(() -> done.add("lost"))).hasMessage("planted");
+        turnsShort.execute(() -> done.add("Shelves"));
+        started.remove().run();
+        assertThat(done).containsExactly("Shelves");
+    }
+
+    @Test
     void goesOn_whenOneThrows() {
         turns.execute(() -> {
             throw new IllegalStateException("planted");

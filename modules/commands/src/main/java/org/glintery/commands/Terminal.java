@@ -2,8 +2,12 @@ package org.glintery.commands;
 
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import org.glintery.api.PlainText;
 
-/** Where answers go, and everything else. UTF-8 whatever the locale: other programs read it. Verb thread only. */
+/**
+ * Where answers go, and everything else. UTF-8 whatever the locale: other programs read it. Of control characters only line
+ * breaks and tabs are sent, any other is written out as JSON does: it could move the cursor or worse. Verb thread only.
+ */
 final class Terminal {
 
     private final PrintStream out;
@@ -38,9 +42,28 @@ final class Terminal {
     }
 
     private static void write(PrintStream to, String text) {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = shown(text).getBytes(StandardCharsets.UTF_8);
         to.write(bytes, 0, bytes.length);
         to.flush();
+    }
+
+    private static String shown(String text) {
+        if (text.chars().noneMatch(Terminal::isUnsent)) {
+            return text;
+        }
+        StringBuilder shown = new StringBuilder(text.length() + 16);
+        text.chars().forEach(c -> {
+            if (isUnsent(c)) {
+                shown.append(String.format("\\u%04x", c));
+            } else {
+                shown.append((char) c);
+            }
+        });
+        return shown.toString();
+    }
+
+    private static boolean isUnsent(int c) {
+        return PlainText.isControl(c) && c != '\n' && c != '\t';
     }
 
     /** Whoever read the answers has stopped, such as {@code head}: no fault, the call ends without a word. */

@@ -32,6 +32,22 @@ class VerbRunTest {
     }
 
     @Test
+    void sendsNoControlCharacters_butLineBreaksAndTabs() {
+        Verb loud = new SpokenVerb("say", call -> {
+            call.say("aside\u001b[2J");
+            call.line(new SpokenVerb.Echo(Optional.of("a\u009b"), List.of(), false), "line\u0007\r");
+            return VerbResult.said(
+                    new SpokenVerb.Echo(Optional.of("b\u007f\u2028"), List.of(), false), "one\n\ttwo\u001b]0;x\u0007");
+        });
+        CapturedRun text = run(loud, "say", "x");
+        assertThat(text.out()).isEqualTo("line\\u0007\\u000d\none\n\ttwo\\u001b]0;x\\u0007\n");
+        assertThat(text.err()).isEqualTo("aside\\u001b[2J\n");
+        String json = run(loud, "say", "x", "--json").out();
+        assertThat(json).contains("a\\u009b").contains("b\\u007f\\u2028");
+        assertThat(json.chars().filter(Character::isISOControl)).containsOnly((int) '\n');
+    }
+
+    @Test
     void takesCommonOptionsBeforeTheVerbToo() {
         CapturedRun run = run(SpokenVerb.echo("say it"), "--json", "--workshop", "say", "say", "it", "hello");
         assertThat(run.json().text("said")).contains("hello");

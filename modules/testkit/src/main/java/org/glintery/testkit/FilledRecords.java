@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import org.glintery.api.Json;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
@@ -37,6 +38,7 @@ import org.glintery.api.workshop.Settings;
  */
 public final class FilledRecords {
     private final Map<String, Object> given = new LinkedHashMap<>();
+    private UnaryOperator<String> writing = UnaryOperator.identity();
     private int count;
 
     public FilledRecords() {
@@ -46,6 +48,12 @@ public final class FilledRecords {
     /** Components that must hold something particular, by record and name. */
     public FilledRecords with(Class<?> type, String component, Object value) {
         given.put(type.getSimpleName() + "." + component, value);
+        return this;
+    }
+
+    /** What is done to each text before it is put in. */
+    public FilledRecords writing(UnaryOperator<String> how) {
+        writing = how;
         return this;
     }
 
@@ -96,8 +104,8 @@ public final class FilledRecords {
             }
             if (raw == Map.class) {
                 Map<Object, Object> map = new LinkedHashMap<>();
-                map.put("=1+1 " + ++count, value(parameterized.getActualTypeArguments()[1], name));
-                map.put("plain" + ++count, value(parameterized.getActualTypeArguments()[1], name));
+                map.put(writing.apply("=1+1 " + ++count), value(parameterized.getActualTypeArguments()[1], name));
+                map.put(writing.apply("plain" + ++count), value(parameterized.getActualTypeArguments()[1], name));
                 return map;
             }
         }
@@ -108,7 +116,7 @@ public final class FilledRecords {
     private Object single(Class<?> type, String name) {
         count++;
         if (type == String.class) {
-            return count % 3 == 0 ? "=SUM(A1)\r\n\"" + count + "\", ;é ✓" : "-text " + count;
+            return writing.apply(count % 3 == 0 ? "=SUM(A1)\r\n\"" + count + "\", ;é ✓" : "-text " + count);
         }
         if (type == int.class || type == Integer.class) {
             return 100 + count;

@@ -1,7 +1,10 @@
 package org.glintery.api.activework;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 
 /**
@@ -16,7 +19,9 @@ public record Laid(
     public static final Laid NOT_SAID = new Laid(Optional.empty(), Optional.empty(), Optional.empty(), Map.of());
 
     public Laid {
-        bySymbol = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(bySymbol));
+        Map<String, Long> clean = new LinkedHashMap<>();
+        bySymbol.forEach((symbol, count) -> clean.merge(PlainText.line(symbol), count, Long::sum));
+        bySymbol = Collections.unmodifiableMap(clean);
     }
 
     public static Laid drills(long drills) {

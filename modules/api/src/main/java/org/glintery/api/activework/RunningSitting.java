@@ -2,6 +2,7 @@ package org.glintery.api.activework;
 
 import java.time.LocalDateTime;
 import java.util.Optional;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.DocumentType;
 
@@ -11,4 +12,8 @@ public record RunningSitting(
         LocalDateTime startedAt, String zone, Optional<LocalDateTime> pausedSince, int pausedMinutes) {
     public static final DocumentType<RunningSitting> TYPE =
             DocumentType.of("activework", "running", RunningSitting.class);
+
+    public RunningSitting {
+        zone = PlainText.line(zone);
+    }
 }

@@ -3,6 +3,7 @@ package org.glintery.api.activework;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.DocumentType;
@@ -29,4 +30,10 @@ public record Sitting(
         Optional<String> where,
         String note) {
     public static final DocumentType<Sitting> TYPE = DocumentType.of("activework", "sitting", Sitting.class);
+
+    public Sitting {
+        zone = PlainText.line(zone);
+        where = PlainText.line(where);
+        note = PlainText.lines(note);
+    }
 }

@@ -1,5 +1,6 @@
 package org.glintery.api.charts;
 
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 
 /**
@@ -11,4 +12,10 @@ import org.glintery.api.Stable;
  * @param drills how many cells have it
  */
 @Stable
-public record ChartLine(String symbol, String code, String hex, long drills) {}
+public record ChartLine(String symbol, String code, String hex, long drills) {
+    public ChartLine {
+        symbol = PlainText.line(symbol);
+        code = PlainText.line(code);
+        hex = PlainText.line(hex);
+    }
+}

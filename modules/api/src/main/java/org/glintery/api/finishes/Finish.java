@@ -3,6 +3,7 @@ package org.glintery.api.finishes;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.DocumentType;
@@ -58,7 +59,12 @@ public record Finish(
     }
 
     public Finish {
-        tools = List.copyOf(tools);
+        title = PlainText.line(title);
+        making = PlainText.lines(making);
+        altered = PlainText.lines(altered);
+        where = PlainText.line(where);
+        comments = PlainText.lines(comments);
+        tools = tools.stream().map(PlainText::line).toList();
         photos = List.copyOf(photos);
         sketches = List.copyOf(sketches);
         later = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(later));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Json;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.DocumentType;
@@ -32,6 +33,11 @@ public record FramePlan(
         String notes) {
     public static final DocumentType<FramePlan> TYPE =
             new DocumentType<>("framing", "plan", 2, FramePlan.class, List.of(FramePlan::fromVersion1));
+
+    public FramePlan {
+        livesAt = PlainText.line(livesAt);
+        notes = PlainText.lines(notes);
+    }
 
     /** Common practice, no published source: 1/8 in, 3.2 mm, in all a dimension. */
     public static final double USUAL_ALLOWANCE_MM = 3.2;

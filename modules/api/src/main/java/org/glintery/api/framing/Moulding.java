@@ -1,5 +1,6 @@
 package org.glintery.api.framing;
 
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 
 /**
@@ -10,4 +11,8 @@ import org.glintery.api.Stable;
  * @param rebateDepthMm the depth that glazing, spacer, piece and backing share
  */
 @Stable
-public record Moulding(String name, double widthMm, double lipMm, double rebateDepthMm) {}
+public record Moulding(String name, double widthMm, double lipMm, double rebateDepthMm) {
+    public Moulding {
+        name = PlainText.line(name);
+    }
+}

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 
 /**
@@ -28,7 +29,9 @@ public record Drill(
         Objects.requireNonNull(shape);
         Objects.requireNonNull(body);
         Objects.requireNonNull(coating);
-        outline = outline == null ? Optional.empty() : outline;
+        outline = outline == null ? Optional.empty() : PlainText.line(outline);
+        card = PlainText.line(card);
+        code = PlainText.line(code);
         if (sizeHundredths <= 0 || sizeHundredths > 100_000) {
             throw new IllegalArgumentException("size out of range: " + sizeHundredths);
         }

@@ -3,6 +3,7 @@ package org.glintery.api.ledger;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.time.About;
 
@@ -38,6 +39,10 @@ public sealed interface LedgerAction {
             Optional<About> happenedOn,
             Optional<Instant> recordedAt)
             implements LedgerAction {
+        public Movement {
+            lot = PlainText.line(lot);
+            reason = PlainText.line(reason);
+        }
 
         public static Movement of(UUID id, Drill drill, Spot from, Spot to, Amount amount, String reason) {
             return new Movement(
@@ -47,7 +52,11 @@ public sealed interface LedgerAction {
 
     /** Takes back one earlier action. An action is reversed at most once; a reversal can be reversed. */
     record Reversal(UUID id, UUID reverses, String reason, Optional<About> happenedOn, Optional<Instant> recordedAt)
-            implements LedgerAction {}
+            implements LedgerAction {
+        public Reversal {
+            reason = PlainText.line(reason);
+        }
+    }
 
     /**
      * Pins what lies in a bag, a pocket or on a canvas; the difference is booked to or from {@code lost} and
@@ -61,5 +70,9 @@ public sealed interface LedgerAction {
             String reason,
             Optional<About> happenedOn,
             Optional<Instant> recordedAt)
-            implements LedgerAction {}
+            implements LedgerAction {
+        public Stocktake {
+            reason = PlainText.line(reason);
+        }
+    }
 }

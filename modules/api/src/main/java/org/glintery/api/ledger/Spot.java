@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.MalformedException;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 
 /**
@@ -25,6 +26,10 @@ public sealed interface Spot {
 
     /** @param name the shop or member, when given */
     record Boundary(Edge edge, Optional<String> name) implements Spot {
+        public Boundary {
+            name = PlainText.line(name);
+        }
+
         @Override
         public String toString() {
             String base = edge.name().toLowerCase(java.util.Locale.ROOT);

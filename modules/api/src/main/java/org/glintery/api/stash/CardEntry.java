@@ -1,6 +1,7 @@
 package org.glintery.api.stash;
 
 import java.util.Optional;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 
 /**
@@ -12,4 +13,9 @@ import org.glintery.api.Stable;
 @Stable
 public record CardEntry(Optional<String> name, Optional<String> hex, boolean rough) {
     public static final CardEntry UNKNOWN = new CardEntry(Optional.empty(), Optional.empty(), false);
+
+    public CardEntry {
+        name = PlainText.line(name);
+        hex = PlainText.line(hex);
+    }
 }

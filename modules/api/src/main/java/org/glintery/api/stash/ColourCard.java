@@ -1,9 +1,12 @@
 package org.glintery.api.stash;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.ByName;
 import org.glintery.api.workshop.DocumentType;
@@ -24,12 +27,18 @@ public record ColourCard(String name, String title, Map<String, CardEntry> entri
     public static final String OWN = "own";
 
     public ColourCard {
-        entries = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(entries));
-        same = same.stream().map(List::copyOf).toList();
+        name = PlainText.line(name);
+        title = PlainText.line(title);
+        Map<String, CardEntry> clean = new LinkedHashMap<>();
+        entries.forEach((code, entry) -> clean.putIfAbsent(PlainText.line(code), entry));
+        entries = Collections.unmodifiableMap(clean);
+        same = same.stream()
+                .map(codes -> codes.stream().map(PlainText::line).toList())
+                .toList();
     }
 
     public static UUID idOf(String name) {
-        return ByName.idFor(TYPE, name);
+        return ByName.idFor(TYPE, PlainText.line(name));
     }
 
     /** What the card says of a drill's code; empty when it does not know the code. */

@@ -3,6 +3,7 @@ package org.glintery.api.stash;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.DocumentType;
@@ -26,6 +27,9 @@ public record Kit(
         List<Picture> pictures,
         String notes) {
     public Kit {
+        title = PlainText.line(title);
+        source = PlainText.line(source);
+        notes = PlainText.lines(notes);
         pictures = List.copyOf(pictures);
     }
 

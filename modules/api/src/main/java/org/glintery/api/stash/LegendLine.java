@@ -1,7 +1,10 @@
 package org.glintery.api.stash;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
@@ -23,6 +26,9 @@ public record LegendLine(
         Optional<Integer> bags,
         Map<String, String> extras) {
     public LegendLine {
-        extras = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(extras));
+        symbol = PlainText.line(symbol);
+        Map<String, String> clean = new LinkedHashMap<>();
+        extras.forEach((header, value) -> clean.putIfAbsent(PlainText.line(header), PlainText.lines(value)));
+        extras = Collections.unmodifiableMap(clean);
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.Blob;
 
@@ -21,7 +22,11 @@ public record NewKit(
     public NewKit {
         pieces = List.copyOf(pieces);
         Map<String, Map<String, CardEntry>> copies = new LinkedHashMap<>();
-        cards.forEach((card, codes) -> copies.put(card, Collections.unmodifiableMap(new LinkedHashMap<>(codes))));
+        cards.forEach((card, codes) -> {
+            Map<String, CardEntry> known = new LinkedHashMap<>();
+            codes.forEach((code, entry) -> known.putIfAbsent(PlainText.line(code), entry));
+            copies.putIfAbsent(PlainText.line(card), Collections.unmodifiableMap(known));
+        });
         cards = Collections.unmodifiableMap(copies);
         blobs = List.copyOf(blobs);
     }

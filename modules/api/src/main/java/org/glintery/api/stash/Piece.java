@@ -3,6 +3,7 @@ package org.glintery.api.stash;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.time.About;
@@ -36,6 +37,8 @@ public record Piece(
         Optional<UUID> keptAt,
         String story) {
     public Piece {
+        title = PlainText.line(title);
+        story = PlainText.lines(story);
         pictures = List.copyOf(pictures);
     }
 

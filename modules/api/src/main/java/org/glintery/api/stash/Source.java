@@ -3,6 +3,7 @@ package org.glintery.api.stash;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Preview;
 import org.glintery.api.workshop.ByName;
 import org.glintery.api.workshop.DocumentType;
@@ -22,13 +23,14 @@ public record Source(String name, int drillsPerBag) {
     public static final int USUAL_DRILLS_PER_BAG = 200;
 
     public Source {
+        name = PlainText.line(name);
         if (drillsPerBag <= 0 || drillsPerBag > 1_000_000) {
             throw new IllegalArgumentException("bag size out of range: " + drillsPerBag);
         }
     }
 
     public static UUID idOf(String name) {
-        return ByName.idFor(TYPE, name.strip().toLowerCase(Locale.ROOT));
+        return ByName.idFor(TYPE, PlainText.line(name).strip().toLowerCase(Locale.ROOT));
     }
 
     /** The bag size of a source, or the usual one. */

@@ -2,6 +2,7 @@ package org.glintery.api.storage;
 
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.DocumentType;
 
@@ -14,6 +15,10 @@ import org.glintery.api.workshop.DocumentType;
 @Stable
 public record Bag(String name, Optional<UUID> keptAt, Optional<UUID> ofPiece, Optional<UUID> repairFor) {
     public static final DocumentType<Bag> TYPE = DocumentType.of("storage", "bag", Bag.class);
+
+    public Bag {
+        name = PlainText.line(name);
+    }
 
     public Bag withName(String newName) {
         return new Bag(newName, keptAt, ofPiece, repairFor);

@@ -3,6 +3,7 @@ package org.glintery.api.storage;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
+import org.glintery.api.PlainText;
 import org.glintery.api.Preview;
 import org.glintery.api.workshop.Derived;
 import org.glintery.api.workshop.View;
@@ -20,9 +21,10 @@ public final class BagNames {
 
     /** The wanted name, or the first of "NAME 2", "NAME 3" ... that is free. */
     public String free(String wanted) {
-        String name = wanted.strip();
+        String first = PlainText.line(wanted).strip();
+        String name = first;
         for (int n = 2; !taken.add(key(name)); n++) {
-            name = wanted.strip() + " " + n;
+            name = first + " " + n;
         }
         return name;
     }

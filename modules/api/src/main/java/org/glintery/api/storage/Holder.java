@@ -3,6 +3,7 @@ package org.glintery.api.storage;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.DocumentType;
 
@@ -24,6 +25,9 @@ public record Holder(
     public static final DocumentType<Holder> TYPE = DocumentType.of("storage", "holder", Holder.class);
 
     public Holder {
+        name = PlainText.line(name);
+        lentTo = PlainText.line(lentTo);
+        notes = PlainText.lines(notes);
         pockets = List.copyOf(pockets);
     }
 

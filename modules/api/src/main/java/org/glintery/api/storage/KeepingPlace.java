@@ -2,6 +2,7 @@ package org.glintery.api.storage;
 
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.workshop.DocumentType;
 
@@ -9,4 +10,9 @@ import org.glintery.api.workshop.DocumentType;
 @Stable
 public record KeepingPlace(String name, Optional<UUID> inside, String notes) {
     public static final DocumentType<KeepingPlace> TYPE = DocumentType.of("storage", "place", KeepingPlace.class);
+
+    public KeepingPlace {
+        name = PlainText.line(name);
+        notes = PlainText.lines(notes);
+    }
 }

@@ -3,6 +3,7 @@ package org.glintery.api.storage;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
@@ -25,7 +26,11 @@ public record KitUp(UUID holder, List<Seat> seats, Optional<About> on, boolean t
     }
 
     /** A symbol's place: a pocket, or a bag where the holder overflowed. */
-    public record Seat(String symbol, Drill drill, Spot spot) {}
+    public record Seat(String symbol, Drill drill, Spot spot) {
+        public Seat {
+            symbol = PlainText.line(symbol);
+        }
+    }
 
     public static Optional<KitUp> of(View view, UUID piece) {
         return view.find(TYPE, piece).map(Stored::value);

@@ -2,6 +2,7 @@ package org.glintery.api.storage;
 
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 
 /**
@@ -12,4 +13,8 @@ import org.glintery.api.Stable;
  * @param mixed whether several kinds may lie in it
  */
 @Stable
-public record Pocket(UUID id, String name, Optional<Long> capacity, boolean mixed) {}
+public record Pocket(UUID id, String name, Optional<Long> capacity, boolean mixed) {
+    public Pocket {
+        name = PlainText.line(name);
+    }
+}

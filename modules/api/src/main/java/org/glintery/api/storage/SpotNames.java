@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.MalformedException;
+import org.glintery.api.PlainText;
 import org.glintery.api.Result;
 import org.glintery.api.Stable;
 import org.glintery.api.ledger.Spot;
@@ -158,9 +159,9 @@ public final class SpotNames {
 
     private static String decoded(String name) {
         try {
-            return Spot.decode(name);
+            return PlainText.line(Spot.decode(name));
         } catch (IllegalArgumentException e) {
-            return name; // a lone percent sign: taken as it stands
+            return PlainText.line(name); // a lone percent sign: taken as it stands
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.glintery.api.PlainText;
 import org.glintery.api.Result;
 import org.glintery.api.Stable;
 
@@ -21,7 +22,7 @@ public final class ByName {
     public static <T extends Record> Result<Stored<T>> find(
             View view, DocumentType<T> type, Function<T, String> name, String written) {
         List<Stored<T>> all = view.all(type);
-        String wanted = written.strip().toLowerCase(Locale.ROOT);
+        String wanted = lower(written);
         for (Stored<T> one : all) {
             if (one.id().toString().equals(wanted)) {
                 return Result.ok(one);
@@ -66,6 +67,6 @@ public final class ByName {
     }
 
     private static String lower(String name) {
-        return name.strip().toLowerCase(Locale.ROOT);
+        return PlainText.line(name).strip().toLowerCase(Locale.ROOT);
     }
 }

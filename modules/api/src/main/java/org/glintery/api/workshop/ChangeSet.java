@@ -3,6 +3,7 @@ package org.glintery.api.workshop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.ledger.LedgerAction;
 
@@ -17,6 +18,7 @@ import org.glintery.api.ledger.LedgerAction;
 public record ChangeSet(UUID id, String sentence, List<Precondition> preconditions, List<Operation> operations) {
 
     public ChangeSet {
+        sentence = PlainText.line(sentence);
         preconditions = List.copyOf(preconditions);
         operations = List.copyOf(operations);
     }

@@ -1,5 +1,6 @@
 package org.glintery.api.workshop;
 
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 
 /**
@@ -9,4 +10,10 @@ import org.glintery.api.Stable;
  * @param caption may be empty
  */
 @Stable
-public record Picture(String hash, String mediaType, String caption) {}
+public record Picture(String hash, String mediaType, String caption) {
+    public Picture {
+        hash = PlainText.line(hash);
+        mediaType = PlainText.line(mediaType);
+        caption = PlainText.line(caption);
+    }
+}

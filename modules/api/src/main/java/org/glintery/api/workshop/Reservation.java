@@ -3,6 +3,7 @@ package org.glintery.api.workshop;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
@@ -24,6 +25,7 @@ public record Reservation(Drill drill, long count, String purpose, UUID forId, O
     public static final String FOR_PIECE = "piece";
 
     public Reservation {
+        purpose = PlainText.line(purpose);
         if (count <= 0 || count > Amount.MOST) {
             throw new IllegalArgumentException("count out of range: " + count);
         }

@@ -3,6 +3,7 @@ package org.glintery.records;
 import java.util.Optional;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
+import org.glintery.api.PlainText;
 import org.glintery.api.Refusal;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.workshop.DocRef;
@@ -25,6 +26,9 @@ final class DocumentSteps {
         Document old = draft.documents().find(ref).orElse(null);
         if (old != null && old.typeVersion() > put.typeVersion()) {
             return Optional.of(Refusals.newer(ref.type()));
+        }
+        if (!ref.isWellNamed() || put.typeVersion() < 1) {
+            return Optional.of(Refusals.malformed(PlainText.line(ref.toString())));
         }
         Json.Obj body = put.body();
         if (old != null && put.record() != null) {

@@ -3,7 +3,6 @@ package org.glintery.records;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,16 +10,13 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
-import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.workshop.Blob;
-import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.Workshop.CopyReport;
 import org.glintery.records.PreparedChange.Step;
 import org.openide.util.NbBundle.Messages;
@@ -31,11 +27,6 @@ import org.openide.util.NbBundle.Messages;
     "import-newer=This export was written by a newer Glintery. Nothing was imported; update Glintery.",
     "# {0} - what is wrong",
     "import-unreadable=This is not an export of a workshop: {0}. Nothing was imported.",
-    "# {0} - what was written",
-    "# {1} - kind of document",
-    "import-bad-id=''{0}'' can''t be the id of a document of the kind {1}",
-    "# {0} - document",
-    "import-bad-version=the typeVersion of the document {0} is not a whole number",
     "# {0} - hash",
     "import-bad-bytes=the bytes of the picture {0} are damaged",
     "import-other=a part of it can''t be as it is written",
@@ -43,8 +34,7 @@ import org.openide.util.NbBundle.Messages;
 })
 final class JsonImport {
     private final H2Workshop workshop;
-    private final JacksonCodec codec;
-    private final DocumentFit fit;
+    private final IncomingItems items;
     private final List<Step> documents = new ArrayList<>();
     private final List<Step> actions = new ArrayList<>();
     private final Map<String, KeptBlob> blobs = new LinkedHashMap<>();
@@ -53,8 +43,7 @@ final class JsonImport {
 
     JsonImport(H2Workshop workshop, JacksonCodec codec) {
         this.workshop = workshop;
-        this.codec = codec;
-        this.fit = new DocumentFit(codec);
+        this.items = new IncomingItems(codec);
     }
 
     Result<CopyReport> readFile(Path file) {
@@ -131,9 +120,9 @@ final class JsonImport {
                         throw new NewerException();
                     }
                 }
-                case "documents" -> each(parser, item -> documents.add(document(item)));
-                case "ledger" -> each(parser, item -> actions.add(action(item)));
-                case "blobs" -> each(parser, item -> lay(text(item, "hash"), blob(item)));
+                case "documents" -> each(parser, item -> documents.add(items.document(item)));
+                case "ledger" -> each(parser, item -> actions.add(items.action(item)));
+                case "blobs" -> each(parser, item -> lay(IncomingItems.text(item, "hash"), blob(item)));
                 default -> parser.skipChildren();
             }
         }
@@ -158,40 +147,6 @@ final class JsonImport {
         }
     }
 
-    private Step action(Json.Obj item) {
-        Optional<Sides> sides = item.get(JsonExport.SIDES).map(json -> codec.fromJson(json, Sides.class));
-        return new Step.Post(codec.fromJson(item, LedgerAction.class), sides);
-    }
-
-    /** What does not fit its record would be seen nowhere and break whoever asks for it. */
-    private Step document(Json.Obj item) {
-        var ref = ref(text(item, "owner"), text(item, "type"), text(item, "id"));
-        int version = version(item, ref);
-        if (!(item.get("body").orElse(Json.NULL) instanceof Json.Obj body)) {
-            throw new MalformedException("a document has no body: " + ref);
-        }
-        fit.problem(ref, version, body).ifPresent(problem -> {
-            throw new MalformedException("the document " + ref + " does not fit: " + problem);
-        });
-        return new Step.Put(ref, version, body, null, Optional.empty());
-    }
-
-    private static DocRef ref(String owner, String type, String id) {
-        try {
-            return new DocRef(owner, type, UUID.fromString(id));
-        } catch (IllegalArgumentException e) {
-            throw new MalformedException(Bundle.import_bad_id(id, owner + "/" + type), e);
-        }
-    }
-
-    private static int version(Json.Obj item, DocRef ref) {
-        try {
-            return item.number("typeVersion").map(BigDecimal::intValueExact).orElse(1);
-        } catch (ArithmeticException e) {
-            throw new MalformedException(Bundle.import_bad_version(ref), e);
-        }
-    }
-
     /** Pictures go into the folder one by one: together they may be larger than the memory. */
     private void lay(String told, Blob blob) {
         if (refusal == null) {
@@ -204,15 +159,11 @@ final class JsonImport {
     }
 
     private static Blob blob(Json.Obj item) {
-        String mediaType = text(item, "mediaType");
+        String mediaType = IncomingItems.text(item, "mediaType");
         try {
-            return Blob.of(mediaType, Base64.getDecoder().decode(text(item, "bytes")));
+            return Blob.of(mediaType, Base64.getDecoder().decode(IncomingItems.text(item, "bytes")));
         } catch (IllegalArgumentException e) {
-            throw new MalformedException(Bundle.import_bad_bytes(text(item, "hash")), e);
+            throw new MalformedException(Bundle.import_bad_bytes(IncomingItems.text(item, "hash")), e);
         }
-    }
-
-    private static String text(Json.Obj item, String field) {
-        return item.text(field).orElseThrow(() -> new MalformedException("'" + field + "' is missing"));
     }
 }

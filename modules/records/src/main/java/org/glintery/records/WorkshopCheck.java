@@ -3,18 +3,23 @@ package org.glintery.records;
 import java.io.IOException;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.MalformedException;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.Workshop;
+import org.openide.util.NbBundle.Messages;
 
 /** Compares what is in memory with what is on disk. Repairs nothing. Writer thread. */
+@Messages({"# {0} - document", "check-document-twice=The document {0} is there twice."})
 final class WorkshopCheck {
     private final Tables tables;
     private final Names names;
@@ -97,7 +102,11 @@ final class WorkshopCheck {
             problems.add("There are " + onDisk.count() + " documents on disk and "
                     + state.documents().count() + " in memory.");
         }
+        Set<DocRef> seen = new HashSet<>();
         onDisk.present().forEach(document -> {
+            if (!seen.add(document.ref())) {
+                problems.add(Bundle.check_document_twice(document.ref()));
+            }
             try {
                 fit.problem(document.ref(), document.typeVersion(), document.body(codec))
                         .ifPresent(problem ->

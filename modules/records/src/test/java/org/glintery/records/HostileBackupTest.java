@@ -19,6 +19,7 @@ import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.LedgerAction;
@@ -38,10 +39,14 @@ class HostileBackupTest {
     @TempDir
     Path temp;
 
+    @TempDir
+    Path elsewhere;
+
     private final H2Workshops workshops = new H2Workshops();
     private final JacksonCodec codec = new JacksonCodec();
     private Map<String, byte[]> parts;
     private String digest;
+    private Refusal refusal;
 
     @BeforeEach
     void backUp() throws IOException {
@@ -103,7 +108,9 @@ class HostileBackupTest {
         Path file = temp.resolve("try.zip");
         Files.write(file, zip);
         Path folder = temp.resolve("restored");
-        String code = code(workshops.restore(file, folder));
+        Result<?> result = workshops.restore(file, folder);
+        refusal = result instanceof Result.Refused<?> no ? no.refusal() : null;
+        String code = code(result);
         if (code.equals("ok")) {
             try (Workshop workshop = workshops.open(folder).orThrow()) {
                 assertThat(workshop.view().contentDigest()).isEqualTo(digest);
@@ -229,6 +236,42 @@ class HostileBackupTest {
                 .map(part -> part.name().equals(BackupManifest.DATABASE) ? part(part.name(), nonsense) : part)
                 .toList());
         assertThat(restored(zip())).isIn("damaged", "unreadable");
+    }
+
+    @Test
+    void refusesADatabaseWhoseDocumentsOrMovementsCannotBe() throws Exception {
+        Map<String, String> hostile = Map.of(
+                "update document set type_version = -5",
+                "it says version -5",
+                "update text set body = 'evil/../x' where body = 'stash'",
+                "evil/../x/kit/",
+                "insert into document select 99, owner, type, id_high, id_low, type_version, version, body from document",
+                "is there twice",
+                "insert into movement select 2, id_high, id_low, kind, drill, from_spot, to_spot, quantity,"
+                        + " from_variance, from_uncounted, to_variance, to_uncounted, lot, basis, said,"
+                        + " uncertainty, reason, happened, recorded, reverses, change from movement",
+                "2 entries but 1 ids");
+        byte[] database = parts.get(BackupManifest.DATABASE);
+        for (Map.Entry<String, String> one : hostile.entrySet()) {
+            byte[] changed = changed(database, one.getKey());
+            parts.put(BackupManifest.DATABASE, changed);
+            manifest(list -> list.stream()
+                    .map(part -> part.name().equals(BackupManifest.DATABASE) ? part(part.name(), changed) : part)
+                    .toList());
+            assertThat(restored(zip())).as(one.getKey()).isEqualTo("damaged");
+            assertThat(refusal.text()).contains(one.getValue()).endsWith("Nothing was kept; try an older backup.");
+        }
+    }
+
+    private byte[] changed(byte[] database, String sql) throws Exception {
+        Path file = elsewhere.resolve(Database.FILE);
+        Files.write(file, database);
+        String url = "jdbc:h2:file:" + elsewhere.resolve("glintery").toAbsolutePath();
+        try (var connection = DriverManager.getConnection(url, "sa", "");
+                var statement = connection.createStatement()) {
+            assertThat(statement.executeUpdate(sql)).isEqualTo(1);
+        }
+        return Files.readAllBytes(file);
     }
 
     @Test

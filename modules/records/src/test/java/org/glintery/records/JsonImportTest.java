@@ -93,6 +93,14 @@ class JsonImportTest {
         return Optional.of(refused.refusal());
     }
 
+    private String withDocument(String owner, String type, String id, String version) {
+        String one = "{\"owner\":\"" + owner + "\",\"type\":\"" + type + "\",\"id\":\"" + id + "\",\"typeVersion\":"
+                + version + ",\"body\":{\"title\":\"x\"}}";
+        String text = good.replace("\"documents\" : [", "\"documents\" : [" + one + ",");
+        assertThat(text).isNotEqualTo(good);
+        return text;
+    }
+
     @Test
     void refusesAPictureThatClaimsToBeHuge_inAnImportAndInAChange() throws IOException {
         Blob huge = Blob.of("image/png", TestPictures.claiming(60_000, 60_000));
@@ -164,6 +172,57 @@ class JsonImportTest {
         assertThat(wrong).isNotEqualTo(good);
         assertThat(imported(wrong)).isEqualTo("unreadable");
         assertThat(target.view().documents()).isEmpty();
+    }
+
+    @Test
+    void refusesADocumentThatIsNotNamedAsDocumentsAre_andSaysWhichOne() throws IOException {
+        String id = new UUID(3, 3).toString();
+        for (String owner : List.of("evil/../x", "..", "a..b", "", "two words", "esc\\u001b[31m", "line\\nbreak")) {
+            assertThat(words(withDocument(owner, "piece", id, "1")))
+                    .as(owner)
+                    .contains(owner.replace("\\u001b", "").replace("\\n", " ") + "/piece/" + id)
+                    .contains("does not fit")
+                    .endsWith("Nothing was imported.");
+            assertThat(imported(withDocument("piece", owner, id, "1"))).isEqualTo("unreadable");
+        }
+        for (String version : List.of("0", "-5")) {
+            assertThat(words(withDocument("an-add-on", "piece", id, version)))
+                    .contains("an-add-on/piece/" + id)
+                    .contains("version " + version)
+                    .endsWith("Nothing was imported.");
+        }
+        assertThat(words(withDocument("an-add-on", "piece", "1-1-1-1-1", "1")))
+                .contains("'1-1-1-1-1' can't be the id of a document of the kind an-add-on/piece");
+        assertThat(target.view().documents()).isEmpty();
+        assertThat(imported(withDocument("an-add-on", "piece_2.old", id, "9"))).isEqualTo("ok");
+    }
+
+    @Test
+    void refusesADocumentOrMovementThatIsThereTwice_andSaysWhichOne() throws IOException {
+        String id = new UUID(3, 3).toString();
+        good = withDocument("an-add-on", "piece", id, "1");
+        assertThat(words(withDocument("an-add-on", "piece", id, "2")))
+                .contains("the document an-add-on/piece/" + id + " is there twice")
+                .endsWith("Nothing was imported.");
+        int from = good.indexOf('{', good.indexOf("\"ledger\" : ["));
+        String first = good.substring(from, good.indexOf('}', good.indexOf("\"recordedAt\"", from)) + 1);
+        String twice = good.substring(0, from) + first + "," + good.substring(from);
+        assertThat(words(twice))
+                .contains("the movement " + new UUID(1, 1) + " is there twice")
+                .endsWith("Nothing was imported.");
+        assertThat(imported(good)).isEqualTo("ok");
+    }
+
+    @Test
+    void takesControlCharactersOutOfOurOwnDocuments() throws IOException {
+        assertThat(imported(good.replace("\"Rope-walk\"", "\"Rope\\u001b[31m-walk\\u0007\\u009b\"")))
+                .isEqualTo("ok");
+        assertThat(target.view().all(Kit.TYPE).get(0).value().title()).isEqualTo("Rope[31m-walk");
+        target.exportJson(temp.resolve("again.json")).orThrow();
+        assertThat(Files.readString(temp.resolve("again.json")))
+                .contains("\"Rope[31m-walk\"")
+                .doesNotContain("\\u001b")
+                .doesNotContain("\u009b");
     }
 
     @Test

@@ -48,7 +48,11 @@ final class ChangeInMemory {
         }
         if (operation instanceof Operation.PutRaw raw) {
             RawDocument document = raw.document();
-            return draft.with(documents.with(document.ref(), document.typeVersion(), document.body()));
+            MemoryDocuments put = documents.with(document.ref(), document.typeVersion(), document.body());
+            if (!document.ref().isWellNamed() || document.typeVersion() < 1) {
+                throw new RefusedException("malformed");
+            }
+            return draft.with(put);
         }
         if (operation instanceof Operation.Remove remove) {
             MemoryDocuments without = documents.without(remove.ref());

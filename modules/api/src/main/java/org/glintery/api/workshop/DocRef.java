@@ -1,6 +1,7 @@
 package org.glintery.api.workshop;
 
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.glintery.api.Stable;
 
 /**
@@ -11,6 +12,17 @@ import org.glintery.api.Stable;
  */
 @Stable
 public record DocRef(String owner, String type, UUID id) {
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}](?:[._-]?[\\p{L}\\p{M}\\p{N}]){0,99}");
+
+    /** Whether owner and type are words: letters and digits, parted by single points, hyphens or low lines. */
+    public boolean isWellNamed() {
+        return isWord(owner) && isWord(type);
+    }
+
+    static boolean isWord(String text) {
+        return WORD.matcher(text).matches();
+    }
+
     @Override
     public String toString() {
         return owner + "/" + type + "/" + id;

@@ -11,6 +11,7 @@ import org.glintery.api.Stable;
  * 1 MiB of JSON. Unknown fields are kept when a document is put again; a document of a newer version than
  * this type's is read-only.
  *
+ * @param owner a word of letters and digits, parted by single points, hyphens or low lines; so is the name
  * @param upcasters element {@code i} turns a body of version {@code i + 1} into one of version {@code i + 2}
  */
 @Stable
@@ -19,6 +20,9 @@ public record DocumentType<T extends Record>(
 
     public DocumentType {
         upcasters = List.copyOf(upcasters);
+        if (!DocRef.isWord(owner) || !DocRef.isWord(name)) {
+            throw new IllegalArgumentException("owner and name are words: " + owner + ", " + name);
+        }
         if (upcasters.size() != version - 1) {
             throw new IllegalArgumentException("version " + version + " needs " + (version - 1) + " upcasters");
         }

@@ -52,7 +52,7 @@ class TableFilesTest extends TablesFixture {
     @Test
     void bringsBackDocumentsOfAddOns_whateverTheyHold() {
         put(
-                "club/../x",
+                "club.x_2-b",
                 "péal.1",
                 json(
                         "{'b':'','a':null,'n':1.50,'list':[],'map':{},'deep':{'deeper':{}},'t':'~x','q':'=1+1','neg':-0.0}"),

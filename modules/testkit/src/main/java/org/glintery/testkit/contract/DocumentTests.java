@@ -109,6 +109,21 @@ abstract class DocumentTests extends WorkshopContract.Part {
     }
 
     @Test
+    void refusesADocumentThatIsNotNamedAsDocumentsAre() {
+        Json.Obj body = new Json.Obj(Map.of());
+        for (String word : List.of("evil/../x", "", "two words", "esc\u001b", "a..b", "-a")) {
+            for (DocRef ref : List.of(new DocRef(word, "gauge", ID), new DocRef("owner", word, ID))) {
+                assertThat(apply(change().add(new Operation.PutRaw(new RawDocument(ref, 1, body)))))
+                        .as(ref.toString())
+                        .isEqualTo("malformed");
+            }
+        }
+        assertThat(apply(change().add(new Operation.PutRaw(new RawDocument(REF, 0, body)))))
+                .isEqualTo("malformed");
+        assertThat(view().documents()).isEmpty();
+    }
+
+    @Test
     void refusesADocumentOfMoreThanAMebibyte() {
         String long1 = "x".repeat(1 << 20);
         assertThat(apply(change().create(Gauge.Third.TYPE, ID, new Gauge.Third(3, Optional.empty(), long1))))

@@ -2,12 +2,14 @@ package org.glintery.stash.posting;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
+import org.glintery.api.PlainText;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Amount.Basis;
 import org.glintery.api.ledger.Balance;
@@ -21,12 +23,19 @@ import org.openide.util.NbBundle.Messages;
 
 /**
  * One movement as a script writes it: {@code id}, {@code drill}, {@code from}, {@code to}, {@code count} and, where
- * wanted, {@code uncertainty}, {@code basis}, {@code lot}, {@code reason} and {@code happenedOn}.
- *
- * Refusals tell numbers as JSON writes them, for whoever puts the line right.
+ * wanted, {@code uncertainty}, {@code basis}, {@code lot}, {@code reason} and {@code happenedOn}. Any other field is refused:
+ * it may be one of these misspelled, whose value would be lost. Refusals tell numbers as JSON writes them, for whoever puts the line right.
  *
  * @param from as written, such as {@code bag:b1}
  */
+@Messages({
+    "# {0} - field",
+    "# {1} - the fields there are",
+    "PostedLine.noField=A movement has no field ''{0}''. Its fields are {1}.",
+    "# {0} - field",
+    "# {1} - the fields there are",
+    "PostedLine.noFieldOfDrill=The drill of a movement has no field ''{0}''. Its fields are {1}."
+})
 record PostedLine(
         UUID id,
         Drill drill,
@@ -37,6 +46,10 @@ record PostedLine(
         String reason,
         Optional<About> happenedOn) {
 
+    private static final List<String> FIELDS =
+            List.of("id", "drill", "from", "to", "count", "uncertainty", "basis", "lot", "reason", "happenedOn");
+    private static final List<String> DRILL_FIELDS =
+            List.of("shape", "sizeMm", "body", "coating", "outline", "card", "code");
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_REASON = 2_000;
     private static final long MOST_MM = 1_000;
@@ -64,6 +77,9 @@ record PostedLine(
     }
 
     private static PostedLine parts(Json.Obj obj) {
+        other(obj, FIELDS).ifPresent(field -> {
+            throw new MalformedException(Bundle.PostedLine_noField(field, String.join(", ", FIELDS)));
+        });
         return new PostedLine(
                 id(obj),
                 drill(obj),
@@ -73,6 +89,13 @@ record PostedLine(
                 optionalText(obj, "lot", LONGEST_NAME),
                 optionalText(obj, "reason", LONGEST_REASON).orElse(""),
                 happenedOn(obj));
+    }
+
+    private static Optional<String> other(Json.Obj obj, List<String> fields) {
+        return obj.fields().keySet().stream()
+                .filter(name -> !fields.contains(name))
+                .findFirst()
+                .map(PlainText::line);
     }
 
     @Messages({"# {0} - what is written", "PostedLine.noId=The id ''{0}'' is not a UUID."})
@@ -94,6 +117,9 @@ record PostedLine(
         if (!(obj.get("drill").orElse(Json.NULL) instanceof Json.Obj drill)) {
             throw new MalformedException(Bundle.PostedLine_noDrill());
         }
+        other(drill, DRILL_FIELDS).ifPresent(field -> {
+            throw new MalformedException(Bundle.PostedLine_noFieldOfDrill(field, String.join(", ", DRILL_FIELDS)));
+        });
         Shape shape = word(drill, "shape", Shape.values(), null);
         int size = drill.get("sizeMm").isPresent() ? size(drill) : Drill.usualSizeHundredths(shape);
         return new Drill(
@@ -123,13 +149,15 @@ record PostedLine(
         }
     }
 
-    @Messages("PostedLine.countOfUnknown=An amount that is not known has no 'count'.")
+    @Messages({"# {0} - field", "PostedLine.ofUnknown=An amount that is not known has no ''{0}''."})
     private static Amount amount(Json.Obj obj) {
         Basis basis =
                 word(obj, "basis", Basis.values(), obj.get("uncertainty").isPresent() ? Basis.ROUGH : Basis.COUNTED);
         if (basis == Basis.UNKNOWN) {
-            if (obj.get("count").isPresent()) {
-                throw new MalformedException(Bundle.PostedLine_countOfUnknown());
+            for (String field : List.of("count", "uncertainty")) {
+                if (obj.get(field).isPresent()) {
+                    throw new MalformedException(Bundle.PostedLine_ofUnknown(field));
+                }
             }
             return Amount.unknown();
         }

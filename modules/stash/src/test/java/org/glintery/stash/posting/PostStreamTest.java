@@ -194,6 +194,49 @@ class PostStreamTest {
     }
 
     @Test
+    void refusesAFieldThatIsNotThere_andNamesIt() throws IOException {
+        String fine = movement(ID, "supplier", "bag:b1", "12");
+        for (String field : List.of("cuont", "Count", "recordedAt", "")) {
+            answers.clear();
+            assertThat(post(fine.replace("\"count\"", "\"" + field + "\":5,\"count\"")))
+                    .isTrue();
+            assertThat(refusedText()).startsWith("A movement has no field '" + field + "'. Its fields are id, drill,");
+            assertThat(answers.get(0).id()).contains(ID);
+        }
+        answers.clear();
+        post(fine.replace("\"sizeMm\"", "\"size\""));
+        assertThat(refusedText())
+                .isEqualTo("The drill of a movement has no field 'size'. Its fields are shape, sizeMm, body, coating,"
+                        + " outline, card, code.");
+        answers.clear();
+        post("[" + fine.replace("\"reason\"", "\"raeson\"") + "]");
+        assertThat(refusedText()).startsWith("Movement 1 of the batch: A movement has no field 'raeson'.");
+        answers.clear();
+        post(fine.replace("\"count\":12", "\"basis\":\"unknown\",\"uncertainty\":5"));
+        assertThat(refusedText()).isEqualTo("An amount that is not known has no 'uncertainty'.");
+        assertThat(shop.view().spots()).isEmpty();
+    }
+
+    @Test
+    void refusesAFieldOfAnotherKind_andNamesIt() throws IOException {
+        String fine = movement(ID, "supplier", "bag:b1", "12").replace("}", ",\"lot\":\"L\"}");
+        fine = fine.replaceFirst(",\"lot\":\"L\"", "");
+        assertThat(post(fine)).isFalse();
+        for (String field : List.of("from", "to", "reason", "lot", "code", "card", "shape", "body", "coating", "id")) {
+            answers.clear();
+            String wrong = fine.replaceFirst("\"" + field + "\":\"[^\"]*\"", "\"" + field + "\":7");
+            assertThat(wrong).isNotEqualTo(fine);
+            assertThat(post(wrong)).isTrue();
+            assertThat(refusedText()).isEqualTo("'" + field + "' must be text.");
+        }
+        for (String field : List.of("\"happenedOn\":7", "\"basis\":true", "\"uncertainty\":\"5\"")) {
+            answers.clear();
+            assertThat(post(fine.replace("\"count\"", field + ",\"count\""))).isTrue();
+            assertThat(refusedText()).contains(field.replaceAll("\"([a-zA-Z]+)\".*", "'$1'"));
+        }
+    }
+
+    @Test
     void refusesCountsThatAreNoCounts() throws IOException {
         for (String count : List.of("0", "-5", "1.5", "1e400", "99999999999999999999", "\"12\"", "null", "1e-3")) {
             answers.clear();

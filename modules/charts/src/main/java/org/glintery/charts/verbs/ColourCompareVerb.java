@@ -19,7 +19,7 @@ import org.openide.util.lookup.ServiceProvider;
     "colour-compare-first=L,a,b against the D65 white, or hex",
     "colour-compare-second=the other one",
     "# {0} - what was written",
-    "colour-compare-none=''{0}'' is no colour. Write three numbers as L,a,b, or hex such as #7fffd4.",
+    "colour-compare-none=''{0}'' is no colour. Write three numbers as L,a,b, with L from 0 to 100, a from -500 to 500 and b from -200 to 200, or hex such as #7fffd4.",
     "# {0} - number",
     "# {1} - words",
     "colour-compare-text={0} (CIEDE2000): {1}.",

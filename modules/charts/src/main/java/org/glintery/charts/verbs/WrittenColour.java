@@ -12,13 +12,23 @@ final class WrittenColour {
     private static final String NUMBER = "\\s*([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)\\s*";
     private static final Pattern LAB = Pattern.compile(NUMBER + "," + NUMBER + "," + NUMBER);
 
+    /** What light of no more than the white's can reach: the factors of CIELAB's own formula (CIE 15). */
+    private static final int MOST_L = 100;
+
+    private static final int MOST_A = 500;
+    private static final int MOST_B = 200;
+
     private WrittenColour() {}
 
-    /** Empty when it is neither. */
+    /** Empty when it is neither, or out of bounds. */
     static Optional<Lab> lab(String written) {
         Matcher lab = LAB.matcher(written);
         if (lab.matches()) {
-            return Optional.of(new Lab(number(lab, 1), number(lab, 2), number(lab, 3)));
+            double lightness = number(lab, 1);
+            double a = number(lab, 2);
+            double b = number(lab, 3);
+            boolean within = lightness >= 0 && lightness <= MOST_L && Math.abs(a) <= MOST_A && Math.abs(b) <= MOST_B;
+            return within ? Optional.of(new Lab(lightness, a, b)) : Optional.empty();
         }
         return Srgb.parse(written).map(Srgb::lab);
     }

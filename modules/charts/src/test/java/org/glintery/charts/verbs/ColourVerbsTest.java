@@ -35,7 +35,22 @@ class ColourVerbsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "50,1", "50,1,2,3", "rust", "1;2;3", "NaN,0,0"})
+    @ValueSource(
+            strings = {
+                "",
+                "50,1",
+                "50,1,2,3",
+                "rust",
+                "1;2;3",
+                "NaN,0,0",
+                "1e308,1,1",
+                "1e999,0,0",
+                "50,1e200,1e200",
+                "-0.1,0,0",
+                "100.1,0,0",
+                "50,501,0",
+                "50,0,-201"
+            })
     void isWrongUsage_whenItIsNoColour(String written) {
         assertThat(new ColourCompareVerb().run(call().with("first", "50,0,0").with("second", written)))
                 .isInstanceOf(VerbResult.WrongUsage.class);

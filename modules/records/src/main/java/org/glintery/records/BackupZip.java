@@ -18,6 +18,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.glintery.api.Result;
+import org.glintery.api.disk.NewFile;
 import org.glintery.api.workshop.Workshop.CopyReport;
 
 /**
@@ -70,7 +71,7 @@ final class BackupZip {
                     var zip = new ZipOutputStream(out);
                     JsonExport.Counts counts = filling.fill(zip);
                     zip.finish();
-                    return counts;
+                    return Result.ok(counts);
                 })
                 .then(counts -> counts.report(file));
     }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import org.glintery.api.disk.FolderNames;
 
 /** Blobs as files named by their hash. A file is complete and synced before it has its name. */
 final class BlobFolder {

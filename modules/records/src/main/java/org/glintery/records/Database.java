@@ -10,6 +10,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.glintery.api.disk.FolderNames;
 import org.h2.jdbcx.JdbcDataSource;
 
 /**

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.zip.CRC32;
+import org.glintery.api.disk.FolderNames;
 
 /**
  * What was changed since the database was last closed in order, one record a change, each synced before the change counts

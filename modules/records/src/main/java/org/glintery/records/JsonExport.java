@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.glintery.api.Json;
 import org.glintery.api.Result;
+import org.glintery.api.disk.NewFile;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.Workshop.CopyReport;
 
@@ -27,7 +28,8 @@ final class JsonExport {
     }
 
     Result<CopyReport> writeFile(Path file) {
-        return NewFile.write(file, out -> write(out, workshop.state(), true)).then(counts -> counts.report(file));
+        return NewFile.write(file, out -> Result.ok(write(out, workshop.state(), true)))
+                .then(counts -> counts.report(file));
     }
 
     /** How much was written. */

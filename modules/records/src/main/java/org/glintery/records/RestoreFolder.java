@@ -22,6 +22,7 @@ import java.util.zip.ZipFile;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Refusal;
+import org.glintery.api.disk.FolderNames;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.PictureFacts;
 import org.openide.util.NbBundle.Messages;

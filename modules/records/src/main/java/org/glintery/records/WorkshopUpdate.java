@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
+import org.glintery.api.disk.FolderNames;
 import org.glintery.api.workshop.Workshop.CopyReport;
 import org.openide.util.NbBundle.Messages;
 

@@ -15,6 +15,7 @@ import org.glintery.api.JsonCodec;
 import org.glintery.api.MalformedException;
 import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Result;
+import org.glintery.api.disk.NewFile;
 import org.glintery.api.exchange.KitFiles;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Kit;
@@ -22,7 +23,6 @@ import org.glintery.api.stash.NewKit;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
-import org.glintery.exchange.disk.NewFile;
 import org.openide.util.NbBundle.Messages;
 
 /** Reads and writes kits as JSON by the published schema. Any thread but the event thread. */

@@ -19,13 +19,13 @@ import org.glintery.api.Json;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Result;
+import org.glintery.api.disk.NewFile;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.PictureFacts;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshop.CopyReport;
 import org.glintery.exchange.csv.CsvRow;
 import org.glintery.exchange.csv.CsvRows;
-import org.glintery.exchange.disk.NewFile;
 import org.openide.util.NbBundle.Messages;
 
 /** Brings tables into an empty workshop as one change: all of it or nothing. Used once. */

@@ -4,11 +4,11 @@ import java.nio.file.Path;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Result;
+import org.glintery.api.disk.NewFile;
 import org.glintery.api.exchange.TableFiles;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshop.CopyReport;
-import org.glintery.exchange.disk.NewFile;
 import org.openide.util.NbBundle.Messages;
 
 /** Carries a workshop out and in as one zip of tables. Any thread but the event thread. */

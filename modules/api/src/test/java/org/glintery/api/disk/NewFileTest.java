@@ -1,4 +1,4 @@
-package org.glintery.exchange.disk;
+package org.glintery.api.disk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -65,6 +65,27 @@ class NewFileTest {
                         refused -> assertThat(refused.refusal().code()).isEqualTo("disk-full"));
         assertThat(names()).containsExactly("backup.zip.part");
         assertThat(temp.resolve("backup.zip.part")).hasContent("somebody's own");
+    }
+
+    @Test
+    void namesTheFolderThatIsNotThere() {
+        for (Path folder : List.of(temp.resolve("nowhere"), temp.resolve("a").resolve("b"))) {
+            assertThat(NewFile.write(folder.resolve("x.zip"), out -> Result.ok("never")))
+                    .isEqualTo(Result.refused(
+                            "no-folder",
+                            "There is no folder " + folder + ". Nothing was written; choose another place."));
+        }
+    }
+
+    @Test
+    void keepsTheNameItHadWhileItWasWrittenToItself() throws IOException {
+        Path file = temp.resolve("x".repeat(240));
+        Result<String> failed = NewFile.write(file, out -> Result.ok("too long a name with what is added to it"));
+        assertThat(failed)
+                .isInstanceOfSatisfying(
+                        Result.Refused.class,
+                        refused -> assertThat(refused.refusal().text()).doesNotContain(".part"));
+        assertThat(names()).isEmpty();
     }
 
     private List<String> names() throws IOException {

@@ -1,2 +1,2 @@
 /** Writing new files: never over one that is there, nothing left behind on a failure, refusals in plain words. */
-package org.glintery.exchange.disk;
+package org.glintery.api.disk;

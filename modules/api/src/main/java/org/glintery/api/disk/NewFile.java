@@ -1,4 +1,4 @@
-package org.glintery.exchange.disk;
+package org.glintery.api.disk;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -8,32 +8,24 @@ import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.ResourceBundle;
 import java.util.UUID;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.glintery.api.GlinteryException;
 import org.glintery.api.OffTheEventThread;
+import org.glintery.api.Preview;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
-import org.openide.util.NbBundle.Messages;
 
 /** Makes a file that is not there yet. It appears under its name once it is whole and on the disk, or not at all. */
-@Messages({
-    "# {0} - file",
-    "file-exists=There is a file at {0} already. It was left as it is; choose another name.",
-    "# {0} - file",
-    "file-no-folder=There is no folder for {0}. Nothing was written; choose another place.",
-    "file-full=The disk is full. Nothing was kept; make room and try again.",
-    "file-read-only=This folder can''t be written to. Nothing was written; choose another folder or ask for the right"
-            + " to write.",
-    "# {0} - file",
-    "# {1} - the system's words",
-    "file-failed={0} could not be written, since the disk could not be used ({1}). Nothing was kept; try another place."
-})
+@Preview(since = "1.0")
 public final class NewFile {
     private static final Logger LOG = Logger.getLogger(NewFile.class.getName());
 
@@ -53,21 +45,23 @@ public final class NewFile {
     public static <T> Result<T> write(Path file, Writing<T> writing) {
         OffTheEventThread.check();
         if (Files.exists(file)) {
-            return Result.refused("file-exists", Bundle.file_exists(file));
+            return Result.refused("file-exists", text("exists", file));
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            return Result.refused("no-folder", text("noFolder", folder == null ? file : folder));
         }
         Path part = file.resolveSibling(file.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
             Result<T> result = filled(part, writing);
             if (result instanceof Result.Ok<T>) {
                 Files.move(part, file);
-                sync(file.toAbsolutePath().getParent());
+                FolderNames.sync(folder);
             }
             return result;
         } catch (FileAlreadyExistsException e) {
-            return Result.refused("file-exists", Bundle.file_exists(file));
-        } catch (NoSuchFileException e) {
-            return Result.refused("no-folder", Bundle.file_no_folder(file));
-        } catch (IOException | UncheckedIOException e) {
+            return Result.refused("file-exists", text("exists", file));
+        } catch (IOException | GlinteryException | UncheckedIOException e) {
             return Result.refused(refusal(file, e));
         } finally {
             remove(part);
@@ -96,15 +90,6 @@ public final class NewFile {
         }
     }
 
-    /** A file that is synced is not found after a power cut unless its name is too. Windows knows no such thing. */
-    private static void sync(Path folder) throws IOException {
-        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-                channel.force(true);
-            }
-        }
-    }
-
     private static void remove(Path part) {
         try {
             Files.deleteIfExists(part);
@@ -114,17 +99,28 @@ public final class NewFile {
     }
 
     private static Refusal refusal(Path file, Exception failure) {
-        Throwable cause = failure instanceof UncheckedIOException ? failure.getCause() : failure;
-        String words = String.valueOf(cause.getMessage());
+        Throwable cause = failure instanceof IOException || failure.getCause() == null ? failure : failure.getCause();
+        String words = words(cause);
         String lower = words.toLowerCase(Locale.ROOT);
         if (lower.contains("no space left") || lower.contains("not enough space") || lower.contains("disk full")) {
-            return new Refusal("disk-full", Bundle.file_full());
+            return new Refusal("disk-full", text("full"));
         }
         if (cause instanceof AccessDeniedException
                 || lower.contains("permission denied")
                 || lower.contains("read-only")) {
-            return new Refusal("read-only", Bundle.file_read_only());
+            return new Refusal("read-only", text("readOnly"));
         }
-        return new Refusal("disk", Bundle.file_failed(file, words));
+        return new Refusal("disk", text("failed", file, words));
+    }
+
+    /** The system's words, without the name that the file had while it was written. */
+    private static String words(Throwable cause) {
+        boolean reasoned = cause instanceof FileSystemException named && named.getReason() != null;
+        return String.valueOf(reasoned ? ((FileSystemException) cause).getReason() : cause.getMessage());
+    }
+
+    private static String text(String key, Object... values) {
+        ResourceBundle texts = ResourceBundle.getBundle(NewFile.class.getPackageName() + ".Bundle");
+        return MessageFormat.format(texts.getString("NewFile." + key), values);
     }
 }

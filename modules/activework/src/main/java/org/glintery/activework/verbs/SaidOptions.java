@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.glintery.api.activework.Laid;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.time.About;
@@ -46,8 +47,15 @@ final class SaidOptions {
         return said.orElse(About.on(today));
     }
 
-    /** How much was laid: drills, percent, sections, or drills by symbol. */
+    /** How much was laid: in one way, drills, percent or sections; or drills by symbol, alone or beside their sum. */
+    @Messages("SaidOptions.oneWay=Say in one way how much was laid: --drills, --percent, --sections or --symbol.")
     Laid laid() {
+        long ways = Stream.of("drills", "percent", "sections")
+                .filter(way -> call.value(way).isPresent())
+                .count();
+        if (ways > 1 || (ways == 0 && call.values("symbol").isEmpty())) {
+            wrong(Bundle.SaidOptions_oneWay());
+        }
         return new Laid(
                 whole("drills", Long.MAX_VALUE),
                 percent(),

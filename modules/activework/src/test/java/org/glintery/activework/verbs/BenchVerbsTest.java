@@ -8,6 +8,7 @@ import static org.glintery.activework.BenchShop.line;
 import static org.glintery.activework.BenchShop.uncounted;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.activework.BenchShop;
@@ -108,6 +109,25 @@ class BenchVerbsTest {
     }
 
     @Test
+    void isWrongUsage_whenASittingIsToldInTwoWaysOrInNone() throws Exception {
+        UUID piece = shop.piece("Rope-walk", Standing.SHELVED, line("A", T1, 1000, 2000));
+        for (FakeCall call : List.of(
+                call(),
+                call().with("minutes", "30"),
+                call().with("drills", "10").with("percent", "5"),
+                call().with("percent", "5").with("sections", "1"),
+                call().with("drills", "10").with("sections", "1").with("symbol", "A=10"),
+                call().with("drills", "0").with("percent", "0"))) {
+            assertThat(new BenchSitVerb().run(call))
+                    .isEqualTo(VerbResult.wrongUsage(
+                            "Say in one way how much was laid: --drills, --percent, --sections or --symbol."));
+        }
+        assertThat(shop.bench().sittings(shop.view(), piece)).isEmpty();
+        text(new BenchSitVerb(), call().with("drills", "25").with("symbol", "A=10"));
+        assertThat(shop.bench().sittings(shop.view(), piece)).hasSize(1);
+    }
+
+    @Test
     void isWrongUsage_whenAValueCanNotBeUnderstood() throws Exception {
         shop.piece("Rope-walk", Standing.SHELVED);
 
@@ -122,7 +142,9 @@ class BenchVerbsTest {
             {"symbol", "A=-3"},
             {"on", "when the tide was out"}
         }) {
-            assertThat(new BenchSitVerb().run(call().with(option[0], option[1])))
+            FakeCall told = call().with(option[0], option[1]);
+            boolean way = List.of("drills", "percent", "sections", "symbol").contains(option[0]);
+            assertThat(new BenchSitVerb().run(way ? told : told.with("drills", "5")))
                     .as("--%s %s", option[0], option[1])
                     .isInstanceOf(VerbResult.WrongUsage.class);
         }

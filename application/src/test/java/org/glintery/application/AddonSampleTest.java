@@ -40,7 +40,9 @@ class AddonSampleTest {
         assertThat(noted.path("words").asText()).isEqualTo("Dusted");
         assertThat(noted.path("notes").asInt()).isEqualTo(1);
 
-        with.run("care", "note", "Net loft", " ").refused(1, "nothing was written down");
+        with.run("care", "note", "Net loft", " ").refused(2, "WORDS is empty");
+        with.run("kit", "add", "--title", "Crane").done();
+        with.run("care", "note", "Crane", "Dusted").refused(1, "Crane is not made yet");
         with.run("care", "note", "Breakwater", "Dusted").refused(2, "Breakwater");
     }
 

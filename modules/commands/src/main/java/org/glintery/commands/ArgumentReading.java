@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.glintery.api.PlainText;
 import org.glintery.api.Result;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Param.Kind;
@@ -83,13 +84,7 @@ final class ArgumentReading {
         return flags.contains(CommonParams.HELP) ? Result.ok(new Arguments(values, flags)) : deal();
     }
 
-    @Messages({
-        "# {0} - words in quotes",
-        "ArgumentReading.leftOver=Left over: {0}. Put what holds blanks in quotes.",
-        "# {0} - place or option",
-        "# {1} - what it is for",
-        "ArgumentReading.missing={0} is missing: {1}."
-    })
+    @Messages({"# {0} - words in quotes", "ArgumentReading.leftOver=Left over: {0}. Put what holds blanks in quotes."})
     private Result<Arguments> deal() {
         List<Param> places =
                 params.stream().filter(p -> p.kind() == Kind.POSITIONAL).toList();
@@ -107,13 +102,32 @@ final class ArgumentReading {
                     .collect(Collectors.joining(", "));
             return wrong(Bundle.ArgumentReading_leftOver(left));
         }
-        for (Param param : params) {
-            if (param.required() && !values.containsKey(param.name())) {
-                String written = param.kind() == Kind.POSITIONAL ? param.placeholder() : "--" + param.name();
-                return wrong(Bundle.ArgumentReading_missing(written, param.help()));
-            }
+        return params.stream()
+                .filter(Param::required)
+                .flatMap(param -> unsaid(param).stream())
+                .findFirst()
+                .map(ArgumentReading::wrong)
+                .orElseGet(() -> Result.ok(new Arguments(values, flags)));
+    }
+
+    /** What is wrong with a required parameter: it is not there, or is there without saying anything. */
+    @Messages({
+        "# {0} - place or option",
+        "# {1} - what it is for",
+        "ArgumentReading.missing={0} is missing: {1}.",
+        "# {0} - place or option",
+        "# {1} - what it is for",
+        "ArgumentReading.blank={0} is empty: {1}."
+    })
+    private Optional<String> unsaid(Param param) {
+        String written = param.kind() == Kind.POSITIONAL ? param.placeholder() : "--" + param.name();
+        List<String> given = values.getOrDefault(param.name(), List.of());
+        if (given.isEmpty()) {
+            return Optional.of(Bundle.ArgumentReading_missing(written, param.help()));
         }
-        return Result.ok(new Arguments(values, flags));
+        return given.stream().anyMatch(value -> PlainText.line(value).isBlank())
+                ? Optional.of(Bundle.ArgumentReading_blank(written, param.help()))
+                : Optional.empty();
     }
 
     private void put(String name, String value) {

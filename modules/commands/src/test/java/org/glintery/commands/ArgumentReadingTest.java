@@ -7,6 +7,7 @@ import org.glintery.api.Result;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ArgumentReadingTest {
 
@@ -55,6 +56,13 @@ class ArgumentReadingTest {
                     """)
     void saysWhatIsWrong(String words, String text) {
         assertThat(read(words.split(" "))).isEqualTo(Result.refused("wrong-usage", text));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", " ", "\t\n", "\u001b", "\u2003\u0007 "})
+    void isWrongUsage_whenARequiredArgumentSaysNothing(String blank) {
+        assertThat(read(blank)).isEqualTo(Result.refused("wrong-usage", "WORDS is empty: what to say."));
+        assertThat(read("x", "--times=" + blank)).isInstanceOf(Result.Ok.class);
     }
 
     private static Result<Arguments> read(String... words) {

@@ -44,11 +44,11 @@ public final class PieceFrameVerb implements Verb {
     }
 
     @Override
-    @Messages({"PieceFrameVerb.piece=its title or id", "PieceFrameVerb.planOnly=only tells the sums, records nothing"})
+    @Messages({"PieceFrameVerb.piece=its title or id", "PieceFrameVerb.preview=only tells the sums, records nothing"})
     public List<Param> params() {
         List<Param> params = new ArrayList<>(List.of(
                 Param.positional("piece", "PIECE", Bundle.PieceFrameVerb_piece()),
-                Param.flag("plan-only", Bundle.PieceFrameVerb_planOnly())));
+                Param.flag("preview", Bundle.PieceFrameVerb_preview())));
         params.addAll(PlanOptions.params());
         return params;
     }
@@ -92,7 +92,7 @@ public final class PieceFrameVerb implements Verb {
         }
         List<String> warnings = ((Result.Ok<ChangeSet>) change).warnings();
         Result<FrameFigures> figures = framing.figures(view, piece.id(), plan);
-        if (call.flag("plan-only")) {
+        if (call.flag("preview")) {
             warnings.forEach(call::say);
             return answer(view, piece, plan, figures, warnings, false);
         }

@@ -62,14 +62,14 @@ public final class KitUpVerb implements Verb {
         "KitUpVerb.piece=its title or id",
         "KitUpVerb.holder=the name or id of the holder it goes into",
         "KitUpVerb.on=when",
-        "KitUpVerb.plan=only show what would be done"
+        "KitUpVerb.preview=only show what would be done"
     })
     public List<Param> params() {
         return List.of(
                 Param.positional("piece", "PIECE", Bundle.KitUpVerb_piece()),
                 Param.positional("holder", "HOLDER", Bundle.KitUpVerb_holder()),
                 Param.option("on", "DATE", Bundle.KitUpVerb_on()),
-                Param.flag("plan", Bundle.KitUpVerb_plan()));
+                Param.flag("preview", Bundle.KitUpVerb_preview()));
     }
 
     @Override
@@ -99,7 +99,7 @@ public final class KitUpVerb implements Verb {
             return VerbResult.refused(no.refusal());
         }
         KitUpPlan plan = ((Result.Ok<KitUpPlan>) planned).value();
-        if (call.flag("plan")) {
+        if (call.flag("preview")) {
             ((Result.Ok<KitUpPlan>) planned).warnings().forEach(call::say);
             return answer(call, piece, holder, plan, false);
         }

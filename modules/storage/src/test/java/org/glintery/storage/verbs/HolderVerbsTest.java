@@ -137,7 +137,7 @@ class HolderVerbsTest {
 
         int bags = shop.view().all(Bag.TYPE).size();
         VerbResult planned = new KitUpVerb()
-                .run(call().with("piece", "Rope-walk").with("holder", "Case A").flagged("plan"));
+                .run(call().with("piece", "Rope-walk").with("holder", "Case A").flagged("preview"));
         assertThat(text(planned))
                 .startsWith("Would kit up Rope-walk in Case A: 1 pocket, 1 bag.")
                 .endsWith("bag Rope-walk");

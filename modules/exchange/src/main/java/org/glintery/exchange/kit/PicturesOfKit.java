@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,8 +42,9 @@ final class PicturesOfKit {
         return List.copyOf(blobs.values());
     }
 
+    /** A picture that is told twice, such as by its bytes and by its name, is one, with the first caption that says anything. */
     List<Picture> take(List<PictureInFile> told) throws NotAKitException {
-        List<Picture> pictures = new ArrayList<>();
+        Map<String, Picture> pictures = new LinkedHashMap<>();
         for (PictureInFile one : told) {
             byte[] bytes = one.file().isPresent()
                     ? beside(one.file().get())
@@ -57,10 +57,12 @@ final class PicturesOfKit {
             }
             Blob blob = Blob.of(facts.kind().mediaType(), bytes);
             blobs.putIfAbsent(blob.hash(), blob);
-            pictures.add(
-                    new Picture(blob.hash(), blob.mediaType(), one.caption().orElse("")));
+            var picture =
+                    new Picture(blob.hash(), blob.mediaType(), one.caption().orElse(""));
+            pictures.merge(
+                    blob.hash(), picture, (first, again) -> first.caption().isBlank() ? again : first);
         }
-        return pictures;
+        return List.copyOf(pictures.values());
     }
 
     private static byte[] decoded(String base64) throws NotAKitException {

@@ -271,6 +271,23 @@ class KitFilesTest {
         assertThat(kit.kit().pictures()).containsExactly(named(kit.blobs().get(0), ""));
     }
 
+    @Test
+    void takesAPictureOnce_thatIsToldByItsBytesAndByItsName() throws IOException {
+        byte[] bytes = picture("png");
+        Files.write(temp.resolve("box.png"), bytes);
+        String inside = "{\"bytes\":\"" + Base64.getEncoder().encodeToString(bytes) + "\"}";
+        String beside = "{\"file\":\"box.png\",\"caption\":\"the box\"}";
+        String again = "{\"file\":\"./box.png\",\"caption\":\"again\"}";
+        NewKit kit = files.read(file("{\"format\":\"glintery-kit\",\"version\":1,\"title\":\"A\",\"pictures\":["
+                        + String.join(",", inside, beside, again) + "],\"pieces\":[{\"title\":\"A\",\"pictures\":["
+                        + String.join(",", beside, inside) + "]}]}"))
+                .orThrow();
+        assertThat(kit.blobs()).hasSize(1);
+        Picture once = named(kit.blobs().get(0), "the box");
+        assertThat(kit.kit().pictures()).containsExactly(once);
+        assertThat(kit.pieces().get(0).piece().pictures()).containsExactly(once);
+    }
+
     private static String withPicture(String name) {
         return "{\"format\":\"glintery-kit\",\"version\":1,\"title\":\"A\",\"pictures\":[{\"file\":\"" + name
                 + "\"}],\"pieces\":[]}";

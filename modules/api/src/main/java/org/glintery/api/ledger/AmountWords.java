@@ -3,6 +3,7 @@ package org.glintery.api.ledger;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.glintery.api.Preview;
@@ -226,6 +227,14 @@ public final class AmountWords {
                 .toString()
                 .strip()
                 .toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * What a number in these words would be if its last three zeros were decimals: 120 for "120.000", which is read as 120
+     * thousand. Empty where there is none, or where other cells of the table tell which is meant.
+     */
+    public OptionalLong smallerReading(String written) {
+        return numbers.smallerReading(plain(written));
     }
 
     /** Whether such words say nothing, as a dash or "n/a" does. */

@@ -1,6 +1,7 @@
 package org.glintery.api.ledger;
 
 import java.util.Collection;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -16,12 +17,18 @@ final class WholeNumbers {
     private static final Pattern PLAIN = Pattern.compile("(\\d+)(?:([.,])(\\d+))?");
     private static final Pattern SURELY_DECIMAL =
             Pattern.compile("(?=\\d{4,}[.,]|0[.,]|\\d+[.,](?:\\d{1,2}|\\d{4,})$)\\d+(?<sign>[.,])\\d+");
+    private static final Pattern SURELY_GROUPED = Pattern.compile(
+            "(?<![\\d.,])[1-9]\\d{0,2}(?<sign>[.,])(?:(?!000)\\d{3}|\\d{3}(?:\\k<sign>\\d{3}|(?!\\k<sign>)[.,]\\d+))(?!\\d)");
+    private static final Pattern EITHER =
+            Pattern.compile("(?<![\\d.,])(?<whole>[1-9]\\d{0,2})(?<sign>[.,])000(?![\\d.,])");
     private static final int MOST_DIGITS = 18;
 
     private final Set<String> decimalSigns;
+    private final Set<String> groupSigns;
 
-    private WholeNumbers(Set<String> decimalSigns) {
+    private WholeNumbers(Set<String> decimalSigns, Set<String> groupSigns) {
         this.decimalSigns = decimalSigns;
+        this.groupSigns = groupSigns;
     }
 
     /** What is no whole number in bounds. */
@@ -40,19 +47,35 @@ final class WholeNumbers {
     }
 
     static WholeNumbers alone() {
-        return new WholeNumbers(Set.of());
+        return new WholeNumbers(Set.of(), Set.of());
     }
 
     /** Learns from numbers of the same table which sign begins decimals there. */
     static WholeNumbers asIn(Collection<String> numbers) {
-        Set<String> signs = new TreeSet<>();
+        Set<String> decimals = new TreeSet<>();
+        Set<String> groups = new TreeSet<>();
         for (String number : numbers) {
-            Matcher matcher = SURELY_DECIMAL.matcher(number);
-            if (matcher.matches()) {
-                signs.add(matcher.group("sign"));
+            Matcher decimal = SURELY_DECIMAL.matcher(number);
+            if (decimal.matches()) {
+                decimals.add(decimal.group("sign"));
+            }
+            Matcher grouped = SURELY_GROUPED.matcher(number);
+            while (grouped.find()) {
+                groups.add(grouped.group("sign"));
             }
         }
-        return new WholeNumbers(signs);
+        return new WholeNumbers(decimals, groups);
+    }
+
+    /** What the first such number would be if its last three zeros were decimals, where nothing tells that they are not. */
+    OptionalLong smallerReading(String text) {
+        Matcher either = EITHER.matcher(text);
+        while (either.find()) {
+            if (!decimalSigns.contains(either.group("sign")) && !groupSigns.contains(either.group("sign"))) {
+                return OptionalLong.of(Long.parseLong(either.group("whole")));
+            }
+        }
+        return OptionalLong.empty();
     }
 
     long read(String written, long most) throws NotOneException {

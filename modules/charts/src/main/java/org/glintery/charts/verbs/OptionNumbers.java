@@ -1,10 +1,12 @@
 package org.glintery.charts.verbs;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.WrittenDecimal;
 
 /** Reads options and keeps what was first wrong with them. Used once; not safe for several threads. */
 final class OptionNumbers {
@@ -27,9 +29,9 @@ final class OptionNumbers {
     /** A decimal comma is understood. */
     Optional<Double> number(String option, double least, double most) {
         return call.value(option).flatMap(written -> {
-            Optional<Double> number = parsed(written.replace(',', '.'), least, most);
+            Optional<Double> number = within(WrittenDecimal.of(written), least, most);
             if (number.isEmpty()) {
-                say(Bundle.chart_wrong(option, written));
+                say(WrittenDecimal.doubt(option, written).orElseGet(() -> Bundle.chart_wrong(option, written)));
             }
             return number;
         });
@@ -51,7 +53,7 @@ final class OptionNumbers {
         }
         List<Double> numbers = new ArrayList<>();
         for (String part : call.need(option).split(",", -1)) {
-            parsed(part, least, most).ifPresent(numbers::add);
+            within(WrittenDecimal.of(part), least, most).ifPresent(numbers::add);
         }
         if (numbers.size() != count) {
             say(Bundle.chart_wrong(option, call.need(option)));
@@ -72,12 +74,7 @@ final class OptionNumbers {
         });
     }
 
-    private static Optional<Double> parsed(String written, double least, double most) {
-        try {
-            double number = Double.parseDouble(written.strip());
-            return number >= least && number <= most ? Optional.of(number) : Optional.empty();
-        } catch (NumberFormatException e) {
-            return Optional.empty();
-        }
+    private static Optional<Double> within(Optional<BigDecimal> number, double least, double most) {
+        return number.map(BigDecimal::doubleValue).filter(read -> read >= least && read <= most);
     }
 }

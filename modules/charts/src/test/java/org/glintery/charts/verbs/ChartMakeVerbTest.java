@@ -133,6 +133,14 @@ class ChartMakeVerbTest {
     }
 
     @Test
+    void isWrongUsage_whenANumberCanBeReadInTwoWays() {
+        FakeCall call = call().with("pace", "1,800").with("columns", "30").with("rows", "20");
+        assertThat(run(call))
+                .isEqualTo(
+                        VerbResult.wrongUsage("--pace '1,800' can be read as 1.800 or as 1800. Write 1.8000 or 1800."));
+    }
+
+    @Test
     void isWrongUsage_withoutAGrid_orWithOneTooLarge() {
         assertThat(((VerbResult.WrongUsage) run(call().with("columns", "30"))).text())
                 .contains("Give the grid");

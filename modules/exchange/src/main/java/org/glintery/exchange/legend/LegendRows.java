@@ -98,7 +98,7 @@ record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
                 List.copyOf(table.lines()),
                 table.entries(),
                 List.copyOf(badRows),
-                RepeatedSymbols.warnings(table.lines()),
+                table.warnings(),
                 encoding,
                 separator));
     }

@@ -2,6 +2,7 @@ package org.glintery.exchange.legend;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,7 @@ import org.glintery.exchange.csv.CsvRow;
 
 /** The rows of a table taken for legend lines, in their order, under columns whose meaning is known. */
 final class LegendTable {
-    private static final Set<Column> NUMBERS = Set.of(Column.NEEDED, Column.SUPPLIED, Column.BAGS);
+    private static final Set<Column> NUMBERS = EnumSet.of(Column.NEEDED, Column.SUPPLIED, Column.BAGS);
     /** How spreadsheets are made to keep the zeros before a code. */
     private static final Pattern KEPT_AS_TEXT = Pattern.compile("=\"(.*)\"");
 
@@ -28,6 +29,7 @@ final class LegendTable {
     private final List<LegendLine> lines = new ArrayList<>();
     private final Map<String, CardEntry> entries = new LinkedHashMap<>();
     private final List<BadRow> badRows = new ArrayList<>();
+    private final DoubtfulNumbers doubtful = new DoubtfulNumbers();
 
     LegendTable(Columns columns, List<CsvRow> rows, Assumed assumed) {
         this.columns = columns;
@@ -54,13 +56,25 @@ final class LegendTable {
         return badRows;
     }
 
+    /** Plain sentences about what was taken in nevertheless. */
+    List<String> warnings() {
+        List<String> warnings = new ArrayList<>(RepeatedSymbols.warnings(lines));
+        warnings.addAll(doubtful.warnings());
+        return warnings;
+    }
+
     private void take(CsvRow row) {
-        LegendRow read = LegendRow.of(new LegendRow.Cells(byMeaning(row), extras(row)), columns, words, assumed);
+        Map<Column, String> cells = byMeaning(row);
+        LegendRow read = LegendRow.of(new LegendRow.Cells(cells, extras(row)), columns, words, assumed);
         if (read.line().isEmpty()) {
             badRows.add(new BadRow(row.line(), String.join("; ", read.faults())));
             return;
         }
         lines.add(read.line().get());
+        NUMBERS.stream()
+                .map(column -> cells.getOrDefault(column, ""))
+                .forEach(cell ->
+                        words.smallerReading(cell).ifPresent(smaller -> doubtful.add(row.line(), cell, smaller)));
         entries.merge(read.line().get().drill().code(), read.entry(), LegendTable::fuller);
     }
 

@@ -19,6 +19,7 @@ import org.glintery.api.stash.LegendLine;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** How people fill in the cells of a legend: numbers, bags, sizes, colours and words. */
 class LegendCellsTest {
@@ -68,6 +69,27 @@ class LegendCellsTest {
         Reading reading = text("symbol;code;needed\nA;T1;250.000\nB;T2;12.50\nC;T3;1.234\n");
         assertThat(reading.lines()).extracting(LegendLine::needed).containsExactly(Optional.of(250L));
         assertThat(reading.badRows()).extracting(BadRow::line).containsExactly(3, 4);
+    }
+
+    @Test
+    void warnsOfANumberThatMayHaveDecimals_onceForTheTable() {
+        assertThat(text("symbol;code;needed\nA;T1;120.000\n").warnings())
+                .containsExactly("Line 2: '120.000' was read as 120\u2009000. If it means 120, write 120.");
+        assertThat(text("symbol;code;needed;supplied\nA;T1;85;90\nB;T2;1,000;2,000 pcs\nC;T3;~3,000;\n")
+                        .warnings())
+                .containsExactly(
+                        "Line 3: '1,000' was read as 1\u2009000, and 2 more numbers like it. If it means 1, write 1.");
+        assertThat(text("symbol;code;needed\nA;T1;120.000\nB;T2;80.000\n").warnings())
+                .containsExactly(
+                        "Line 2: '120.000' was read as 120\u2009000, and one more number like it. If it means 120, write 120.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1.234", "2.000.000", "1.234,00", "12.50", "1240.000", "0.5"})
+    void warnsOfNone_whereAnotherNumberTellsWhichIsMeant(String other) {
+        assertThat(text("symbol;code;needed\nA;T1;120.000\nB;T2;" + other + "\n")
+                        .warnings())
+                .isEmpty();
     }
 
     @ParameterizedTest

@@ -1,5 +1,6 @@
 package org.glintery.framing.verbs;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.glintery.api.framing.Moulding;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.WrittenDecimal;
 import org.openide.util.NbBundle.Messages;
 
 /** A frame plan as options, over the plan there was. Used once; not safe for several threads. */
@@ -183,16 +185,13 @@ final class PlanOptions {
         if (written.isEmpty()) {
             return Optional.empty();
         }
-        try {
-            double number = Double.parseDouble(written.get().strip().replace(',', '.'));
-            if (number >= 0 && Double.isFinite(number)) {
-                return Optional.of(number);
-            }
-        } catch (NumberFormatException e) {
-            // told below, as for a number that is out of range
+        Optional<Double> number =
+                WrittenDecimal.of(written.get()).map(BigDecimal::doubleValue).filter(mm -> mm >= 0);
+        if (number.isEmpty()) {
+            wrong(WrittenDecimal.doubt(option, written.get())
+                    .orElseGet(() -> Bundle.PlanOptions_noMillimetres(option, written.get())));
         }
-        wrong(Bundle.PlanOptions_noMillimetres(option, written.get()));
-        return Optional.empty();
+        return number;
     }
 
     @Messages({

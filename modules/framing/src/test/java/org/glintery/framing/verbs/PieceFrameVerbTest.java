@@ -62,9 +62,9 @@ class PieceFrameVerbTest {
     }
 
     @Test
-    void planOnlyRecordsNothing() {
+    void previewRecordsNothing() {
         UUID piece = shop.made("Rope-walk", 400, 600);
-        VerbResult.Said said = said(call().flagged("frame").flagged("plan-only").with("moulding-width", "30"));
+        VerbResult.Said said = said(call().flagged("frame").flagged("preview").with("moulding-width", "30"));
 
         assertThat(said.text()).contains("Nothing was recorded").contains("Rails:");
         assertThat(shop.view().find(FramePlan.TYPE, piece)).isEmpty();
@@ -129,6 +129,9 @@ class PieceFrameVerbTest {
         assertThat(new PieceFrameVerb().run(call().flagged("frame").flagged("sleeve")))
                 .isInstanceOf(VerbResult.WrongUsage.class);
         assertThat(new PieceFrameVerb().run(call().with("width", "wide"))).isInstanceOf(VerbResult.WrongUsage.class);
+        assertThat(new PieceFrameVerb().run(call().with("width", "1,234")))
+                .isEqualTo(VerbResult.wrongUsage(
+                        "--width '1,234' can be read as 1.234 or as 1234. Write 1.2340 or 1234."));
         assertThat(new PieceFrameVerb().run(call().with("lip", "5"))).isInstanceOf(VerbResult.WrongUsage.class);
         assertThat(new PieceFrameVerb().run(call().with("glazing", "ice"))).isInstanceOf(VerbResult.WrongUsage.class);
         assertThat(new PieceFrameVerb().run(call().flagged("frame").with("glazing-thickness", "3")))

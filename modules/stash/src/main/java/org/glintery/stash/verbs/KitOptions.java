@@ -14,6 +14,7 @@ import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.WrittenDecimal;
 import org.glintery.api.workshop.Picture;
 import org.openide.util.NbBundle.Messages;
 
@@ -61,6 +62,8 @@ final class KitOptions {
 
     private static final int MOST_CELLS = 100_000;
     private static final double MOST_MM = 100_000;
+    private static final int MOST_DECIMALS = 4;
+    private static final BigDecimal MOST_MONEY = BigDecimal.valueOf(1_000_000_000);
 
     private final VerbCall call;
     private final String title;
@@ -136,10 +139,14 @@ final class KitOptions {
         if (written.isEmpty()) {
             return Result.ok(Optional.empty());
         }
-        String number = written.get().strip().replace(',', '.');
-        if (number.matches("\\d{1,9}(\\.\\d{1,4})?")) {
-            return Result.ok(Optional.of(new Money(new BigDecimal(number))));
-        }
-        return Result.refused(WordOption.USAGE, Bundle.KitOptions_noMoney(option, written.get()));
+        Optional<BigDecimal> amount = WrittenDecimal.ofMoney(written.get())
+                .filter(number ->
+                        number.signum() >= 0 && number.scale() <= MOST_DECIMALS && number.compareTo(MOST_MONEY) < 0);
+        return amount.isPresent()
+                ? Result.ok(amount.map(Money::new))
+                : Result.refused(
+                        WordOption.USAGE,
+                        WrittenDecimal.doubtOfMoney(option, written.get())
+                                .orElseGet(() -> Bundle.KitOptions_noMoney(option, written.get())));
     }
 }

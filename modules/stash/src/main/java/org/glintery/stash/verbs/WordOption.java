@@ -1,5 +1,6 @@
 package org.glintery.stash.verbs;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -7,6 +8,7 @@ import java.util.stream.Collectors;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.WrittenDecimal;
 import org.openide.util.NbBundle.Messages;
 
 /** Options whose value is a number or one of a few words. What can't be understood is refused as {@code usage}. */
@@ -80,15 +82,14 @@ final class WordOption {
         if (written.isEmpty()) {
             return Result.ok(Optional.empty());
         }
-        try {
-            double number = Double.parseDouble(written.get().strip().replace(',', '.'));
-            if (number > 0 && number <= most) {
-                return Result.ok(Optional.of(number));
-            }
-        } catch (NumberFormatException e) {
-            // told below, as for a number that is out of range
-        }
-        return Result.refused(
-                USAGE, Bundle.WordOption_millimetres(option, Balance.grouped((long) most), written.get()));
+        Optional<Double> number =
+                WrittenDecimal.of(written.get()).map(BigDecimal::doubleValue).filter(mm -> mm > 0 && mm <= most);
+        return number.isPresent()
+                ? Result.ok(number)
+                : Result.refused(
+                        USAGE,
+                        WrittenDecimal.doubt(option, written.get())
+                                .orElseGet(() -> Bundle.WordOption_millimetres(
+                                        option, Balance.grouped((long) most), written.get())));
     }
 }

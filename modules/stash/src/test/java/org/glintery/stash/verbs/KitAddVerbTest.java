@@ -160,6 +160,21 @@ class KitAddVerbTest {
     }
 
     @Test
+    void isWrongUsage_whenANumberCanBeReadInTwoWays() {
+        for (String[] option : new String[][] {
+            {"price", "1,234", "1.234", "1234"},
+            {"postage", "1.234", "1.234", "1234"},
+            {"width", "1,200", "1.200", "1200"}
+        }) {
+            assertThat(add(call().with("title", "Crane").with(option[0], option[1])))
+                    .isEqualTo(VerbResult.wrongUsage("--%s '%s' can be read as %s or as %s. Write %s0 or %s."
+                            .formatted(option[0], option[1], option[2], option[3], option[2], option[3])));
+        }
+        assertThat(shop.view().all(Kit.TYPE)).isEmpty();
+        assertThat(add(call().with("title", "Crane").with("price", "1234,50"))).isInstanceOf(VerbResult.Said.class);
+    }
+
+    @Test
     void isWrongUsage_whenAnOptionCanNotBeUnderstood_orNothingIsSaid() {
         assertThat(add(call())).isInstanceOf(VerbResult.WrongUsage.class);
         assertThat(add(call().with("title", "Crane").with("standing", "lost")))

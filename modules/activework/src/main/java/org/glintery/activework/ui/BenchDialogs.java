@@ -3,17 +3,14 @@ package org.glintery.activework.ui;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
-import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.glintery.api.activework.Completion;
 import org.glintery.api.time.About;
 import org.glintery.workbench.parts.AboutField;
 import org.glintery.workbench.parts.Asking;
 import org.glintery.workbench.parts.FormSheet;
 import org.glintery.workbench.parts.ScoreFacets;
-import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
 import org.glintery.workbench.parts.WrappedText;
 import org.glintery.workbench.spi.Desk;
@@ -21,9 +18,6 @@ import org.openide.util.NbBundle.Messages;
 
 /** Asks for a completion, a question or an answer. Event thread; returns when the dialog is closed. */
 final class BenchDialogs {
-
-    private static final int WIDTH_PX = 460;
-    private static final int ROWS = 4;
 
     private final Desk desk;
 
@@ -45,9 +39,9 @@ final class BenchDialogs {
         AboutField on = new AboutField(desk.clock());
         on.setValue(Optional.of(today()));
         ScoreFacets score = ScoreFacets.choosing(chosen -> {});
-        JTextArea comments = area();
+        JTextArea comments = DialogSheet.area();
         WrappedText words = Texts.wrappedHint(Bundle.BenchDialogs_completeHint());
-        JPanel sheet = sheet(new FormSheet()
+        DialogSheet sheet = new DialogSheet(new FormSheet()
                 .field(Bundle.BenchDialogs_on(), on)
                 .field(Bundle.BenchDialogs_score(), score, Bundle.BenchDialogs_scoreHint())
                 .field(Bundle.BenchDialogs_comments(), new JScrollPane(comments))
@@ -67,19 +61,5 @@ final class BenchDialogs {
 
     private About today() {
         return About.on(LocalDate.now(desk.clock()));
-    }
-
-    private static JTextArea area() {
-        JTextArea area = new JTextArea(ROWS, 30);
-        area.setLineWrap(true);
-        area.setWrapStyleWord(true);
-        return area;
-    }
-
-    private static JPanel sheet(FormSheet form) {
-        JPanel sheet = new JPanel(new MigLayout("insets 0", "[" + Space.px(WIDTH_PX) + "!, fill]"));
-        sheet.setOpaque(false);
-        sheet.add(form);
-        return sheet;
     }
 }

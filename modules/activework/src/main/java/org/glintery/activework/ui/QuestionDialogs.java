@@ -5,16 +5,13 @@ import java.util.Optional;
 import java.util.UUID;
 import javax.swing.ButtonGroup;
 import javax.swing.JCheckBox;
-import javax.swing.JPanel;
 import javax.swing.JRadioButton;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.glintery.api.activework.Question;
 import org.glintery.api.time.About;
 import org.glintery.workbench.parts.Asking;
 import org.glintery.workbench.parts.FormSheet;
-import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
 import org.glintery.workbench.parts.WrappedText;
 import org.glintery.workbench.spi.Desk;
@@ -22,8 +19,6 @@ import org.openide.util.NbBundle.Messages;
 
 /** Asks for a question or an answer. Event thread; returns when the dialog is closed. */
 final class QuestionDialogs {
-    private static final int WIDTH_PX = 460;
-    private static final int ROWS = 4;
     private final Desk desk;
 
     QuestionDialogs(Desk desk) {
@@ -39,11 +34,11 @@ final class QuestionDialogs {
         "QuestionDialogs.needsText=Write a few words first."
     })
     Optional<Question> question(UUID piece, Optional<Question.Pin> pin) {
-        JTextArea text = area();
+        JTextArea text = DialogSheet.area();
         JCheckBox settle = new JCheckBox(Bundle.QuestionDialogs_settle());
         settle.setOpaque(false);
         WrappedText words = Texts.wrappedHint("");
-        JPanel sheet = sheet(new FormSheet()
+        DialogSheet sheet = new DialogSheet(new FormSheet()
                 .field(Bundle.QuestionDialogs_question(), new JScrollPane(text))
                 .whole(settle)
                 .whole(words));
@@ -74,9 +69,9 @@ final class QuestionDialogs {
         choice.add(changed);
         left.setOpaque(false);
         changed.setOpaque(false);
-        JTextArea because = area();
+        JTextArea because = DialogSheet.area();
         WrappedText words = Texts.wrappedHint("");
-        JPanel sheet = sheet(new FormSheet()
+        DialogSheet sheet = new DialogSheet(new FormSheet()
                 .whole(Texts.body(question.text()))
                 .whole(left)
                 .whole(changed)
@@ -95,19 +90,5 @@ final class QuestionDialogs {
 
     private About today() {
         return About.on(LocalDate.now(desk.clock()));
-    }
-
-    private static JTextArea area() {
-        JTextArea area = new JTextArea(ROWS, 30);
-        area.setLineWrap(true);
-        area.setWrapStyleWord(true);
-        return area;
-    }
-
-    private static JPanel sheet(FormSheet form) {
-        JPanel sheet = new JPanel(new MigLayout("insets 0", "[" + Space.px(WIDTH_PX) + "!, fill]"));
-        sheet.setOpaque(false);
-        sheet.add(form);
-        return sheet;
     }
 }

@@ -61,9 +61,35 @@ public record Piece(
     }
 
     public Piece with(Standing newStanding, Optional<About> since) {
+        return with(kit, newStanding, since, pictures, keptAt, story);
+    }
+
+    public Piece withKit(UUID newKit) {
+        return with(Optional.of(newKit), standing, standingSince, pictures, keptAt, story);
+    }
+
+    public Piece withStory(String newStory) {
+        return with(kit, standing, standingSince, pictures, keptAt, newStory);
+    }
+
+    public Piece withPictures(List<Picture> newPictures) {
+        return with(kit, standing, standingSince, newPictures, keptAt, story);
+    }
+
+    public Piece withKeptAt(Optional<UUID> place) {
+        return with(kit, standing, standingSince, pictures, place, story);
+    }
+
+    private Piece with(
+            Optional<UUID> newKit,
+            Standing newStanding,
+            Optional<About> since,
+            List<Picture> newPictures,
+            Optional<UUID> place,
+            String newStory) {
         return new Piece(
                 title,
-                kit,
+                newKit,
                 madeAgainFrom,
                 newStanding,
                 since,
@@ -71,72 +97,8 @@ public record Piece(
                 drillShape,
                 canvas,
                 sections,
-                pictures,
-                keptAt,
-                story);
-    }
-
-    public Piece withKit(UUID newKit) {
-        return new Piece(
-                title,
-                Optional.of(newKit),
-                madeAgainFrom,
-                standing,
-                standingSince,
-                coverage,
-                drillShape,
-                canvas,
-                sections,
-                pictures,
-                keptAt,
-                story);
-    }
-
-    public Piece withStory(String newStory) {
-        return new Piece(
-                title,
-                kit,
-                madeAgainFrom,
-                standing,
-                standingSince,
-                coverage,
-                drillShape,
-                canvas,
-                sections,
-                pictures,
-                keptAt,
-                newStory);
-    }
-
-    public Piece withPictures(List<Picture> newPictures) {
-        return new Piece(
-                title,
-                kit,
-                madeAgainFrom,
-                standing,
-                standingSince,
-                coverage,
-                drillShape,
-                canvas,
-                sections,
                 newPictures,
-                keptAt,
-                story);
-    }
-
-    public Piece withKeptAt(Optional<UUID> place) {
-        return new Piece(
-                title,
-                kit,
-                madeAgainFrom,
-                standing,
-                standingSince,
-                coverage,
-                drillShape,
-                canvas,
-                sections,
-                pictures,
                 place,
-                story);
+                newStory);
     }
 }

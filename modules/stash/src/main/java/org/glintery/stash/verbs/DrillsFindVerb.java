@@ -9,6 +9,7 @@ import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Stash.KnownDrill;
 import org.glintery.api.storage.SpotNames;
+import org.glintery.api.verb.DrillAnswer;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.TextTable;
 import org.glintery.api.verb.Verb;

@@ -12,6 +12,7 @@ import org.glintery.api.ledger.LedgerEntry;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.storage.SpotNames;
 import org.glintery.api.time.About;
+import org.glintery.api.verb.DrillAnswer;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;

@@ -10,6 +10,7 @@ import org.glintery.api.ledger.Drill;
 import org.glintery.api.stash.MoveRequest;
 import org.glintery.api.storage.SpotNames;
 import org.glintery.api.time.About;
+import org.glintery.api.verb.DrillAnswer;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;

@@ -11,6 +11,7 @@ import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.NewKit;
+import org.glintery.api.verb.DrillAnswer;
 import org.glintery.api.verb.TextTable;
 import org.openide.util.NbBundle.Messages;
 

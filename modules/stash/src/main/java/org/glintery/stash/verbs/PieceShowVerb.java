@@ -11,6 +11,7 @@ import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.LineSupply;
 import org.glintery.api.stash.Piece;
+import org.glintery.api.verb.DrillAnswer;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.TextTable;
 import org.glintery.api.verb.Verb;

@@ -11,6 +11,7 @@ import org.glintery.api.ledger.Spot;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Pocket;
+import org.glintery.api.verb.DrillAnswer;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.TextTable;
 import org.glintery.api.verb.Verb;

@@ -12,6 +12,7 @@ import org.glintery.api.storage.Storage;
 import org.glintery.api.storage.Storage.KitDownPlan;
 import org.glintery.api.storage.Storage.LeftoversPlan;
 import org.glintery.api.time.About;
+import org.glintery.api.verb.DrillAnswer;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.TextTable;
 import org.glintery.api.verb.Verb;

@@ -10,6 +10,7 @@ import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.SpotNames;
 import org.glintery.api.storage.Storage.KitUpPlan;
 import org.glintery.api.time.About;
+import org.glintery.api.verb.DrillAnswer;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.TextTable;
 import org.glintery.api.verb.Verb;

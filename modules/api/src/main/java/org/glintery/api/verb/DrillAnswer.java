@@ -1,16 +1,18 @@
-package org.glintery.stash.verbs;
+package org.glintery.api.verb;
 
 import java.util.Optional;
+import org.glintery.api.Preview;
 import org.glintery.api.ledger.Body;
 import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
 
-/** A drill as scripts write it. */
+/** A drill as verbs answer it and scripts write it. */
+@Preview(since = "1.0")
 public record DrillAnswer(
         Shape shape, double sizeMm, Body body, Coating coating, Optional<String> outline, String card, String code) {
 
-    static DrillAnswer of(Drill drill) {
+    public static DrillAnswer of(Drill drill) {
         return new DrillAnswer(
                 drill.shape(),
                 drill.sizeMm(),

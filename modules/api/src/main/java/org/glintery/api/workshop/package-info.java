@@ -11,7 +11,7 @@
  *     <pre>{@code
  * public record CareNote(UUID piece, About on, String words)
  * }</pre>
- * <li>Name its owner, its kind and its version. Owner and kind are its key for decades: they never change.
+ * <li>Name its owner, its kind and its version. Owner and kind are words, and its key for decades: they never change.
  *     <pre>{@code
  * public static final DocumentType<CareNote> TYPE =
  *         new DocumentType<>("care", "note", 2, CareNote.class, List.of(CareNote::fromVersion1));

@@ -3,8 +3,13 @@ package org.glintery.selftest;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.accessibility.AccessibleContext;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
@@ -15,6 +20,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
+import javax.swing.table.JTableHeader;
 import javax.swing.text.JTextComponent;
 
 /** Whether what a window shows can be read, by eye and aloud. Event thread. */
@@ -45,6 +51,47 @@ final class Reading {
             }
         }
         return nameless;
+    }
+
+    /** What stands on the labels, buttons, column heads and tabs whose words are explained where the pointer rests. */
+    static Set<String> explained(Container in) {
+        Set<String> explained = new TreeSet<>();
+        for (JComponent one : Screen.all(in, JComponent.class)) {
+            if (one instanceof JTableHeader head) {
+                explainedHeads(head).forEach(explained::add);
+            } else if (one instanceof JTabbedPane tabs) {
+                IntStream.range(0, tabs.getTabCount())
+                        .filter(tab -> isExplained(tabs.getToolTipTextAt(tab)))
+                        .forEach(tab -> explained.add(tabs.getTitleAt(tab)));
+            } else if (one.isShowing() && isExplained(one.getToolTipText())) {
+                explained.add(words(one));
+            }
+        }
+        return explained;
+    }
+
+    private static Stream<String> explainedHeads(JTableHeader head) {
+        return IntStream.range(0, head.getColumnModel().getColumnCount())
+                .filter(column -> {
+                    Rectangle place = head.getHeaderRect(column);
+                    MouseEvent over = new MouseEvent(
+                            head, MouseEvent.MOUSE_MOVED, 0, 0, place.x + place.width / 2, place.y + 1, 0, false);
+                    return isExplained(head.getToolTipText(over));
+                })
+                .mapToObj(column ->
+                        String.valueOf(head.getColumnModel().getColumn(column).getHeaderValue()));
+    }
+
+    private static boolean isExplained(String tip) {
+        return tip != null && tip.contains("</b>: ");
+    }
+
+    private static String words(JComponent one) {
+        return one instanceof JLabel label
+                ? label.getText()
+                : one instanceof AbstractButton button
+                        ? button.getText()
+                        : one instanceof JTextComponent text ? text.getText() : describe(one);
     }
 
     private static boolean takesKeys(JComponent one) {

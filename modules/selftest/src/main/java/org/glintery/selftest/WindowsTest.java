@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
 import javax.swing.Action;
 import javax.swing.JList;
@@ -38,6 +40,8 @@ import org.openide.windows.WindowManager;
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class WindowsTest {
     private static final int PLAIN_GROUND_COLOURS = 12;
+    private static final int LEAST_EXPLAINED = 40;
+    private static final Set<String> EXPLAINED = new TreeSet<>();
     private final SoftAssertions reading = new SoftAssertions();
     private Desk desk;
     private final Path shots =
@@ -85,6 +89,7 @@ class WindowsTest {
             reading.assertThat(Reading.nameless(shown))
                     .as("without a name in " + what)
                     .isEmpty();
+            EXPLAINED.addAll(Reading.explained(shown));
             return null;
         });
     }
@@ -152,6 +157,15 @@ class WindowsTest {
             return null;
         });
         assertThat(found).isPositive().isLessThan(before);
+    }
+
+    @Test
+    @Order(4)
+    void explainsTheWordsOfTheTrade_whereTheyStand() {
+        assertThat(EXPLAINED)
+                .as("labels, buttons, column heads and tabs with an explanation")
+                .contains("Kit up", "Kit down", "Legend", "Sittings", "Symbol", "Needed", "At hand", "Holders")
+                .hasSizeGreaterThanOrEqualTo(LEAST_EXPLAINED);
     }
 
     @Test

@@ -150,7 +150,7 @@ final class LegendEntry extends JPanel {
     private static void labelled(Columns fields, String label, JComponent field) {
         JPanel cell = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.HAIR, "[grow, fill]"));
         cell.setOpaque(false);
-        cell.add(Texts.hint(label));
+        cell.add(Texts.explained(Texts.hint(label)));
         cell.add(field, "wmin 0");
         field.getAccessibleContext().setAccessibleName(label);
         fields.one(cell);

@@ -1,14 +1,16 @@
 package org.glintery.workbench.menu;
 
-import java.util.TreeMap;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.workbench.parts.PageScroll;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.words.Word;
 import org.openide.DialogDescriptor;
 import org.openide.DialogDisplayer;
-import org.openide.util.NbBundle;
 import org.openide.util.NbBundle.Messages;
 
 /** The words of the trade and ours, explained. Event thread. */
@@ -23,9 +25,9 @@ final class GlossarySheet {
         JPanel page = new JPanel(new MigLayout(
                 "insets " + Space.SECTION + ", fillx, wrap 2, gapx " + Space.SECTION + ", gapy " + Space.APART,
                 "[150!][grow, fill]"));
-        words().forEach((word, meaning) -> {
-            page.add(Texts.heading(word), "top");
-            page.add(Texts.body(meaning), "wmin 0");
+        words().forEach(word -> {
+            page.add(Texts.heading(word.term()), "top");
+            page.add(Texts.body(word.meaning()), "wmin 0");
         });
         PageScroll scroll = new PageScroll(page);
         scroll.setPreferredSize(new java.awt.Dimension(Space.px(WIDTH_PX), Space.px(HEIGHT_PX)));
@@ -35,13 +37,9 @@ final class GlossarySheet {
         DialogDisplayer.getDefault().createDialog(descriptor).setVisible(true);
     }
 
-    private static TreeMap<String, String> words() {
-        var bundle = NbBundle.getBundle("org.glintery.workbench.menu.Words");
-        TreeMap<String, String> words = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-        bundle.keySet().forEach(key -> {
-            String[] parts = bundle.getString(key).split(": ", 2);
-            words.put(parts[0], parts[1]);
-        });
-        return words;
+    private static List<Word> words() {
+        return Arrays.stream(Word.values())
+                .sorted(Comparator.comparing(Word::term, String.CASE_INSENSITIVE_ORDER))
+                .toList();
     }
 }

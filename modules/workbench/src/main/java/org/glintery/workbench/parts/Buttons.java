@@ -4,6 +4,7 @@ import com.formdev.flatlaf.FlatClientProperties;
 import javax.swing.Icon;
 import javax.swing.JButton;
 import org.glintery.api.Stable;
+import org.glintery.workbench.words.Words;
 
 /** Buttons of the theme. Event thread. */
 @Stable
@@ -14,11 +15,11 @@ public final class Buttons {
 
     /** The one thing a screen is there for. */
     public static JButton primary(String text, Runnable action) {
-        return acting(Texts.styled(new JButton(text), "primary"), action);
+        return Words.explain(acting(Texts.styled(new JButton(text), "primary"), action), text);
     }
 
     public static JButton plain(String text, Runnable action) {
-        return acting(new JButton(text), action);
+        return Words.explain(acting(new JButton(text), action), text);
     }
 
     public static JButton plain(Pictogram icon, String text, Runnable action) {

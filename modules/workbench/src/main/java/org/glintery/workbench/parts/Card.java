@@ -14,7 +14,7 @@ public final class Card extends JPanel {
         super(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.APART, "[grow, fill]", "[][grow, fill]"));
         Texts.styled(this, "card");
         if (!heading.isBlank()) {
-            add(Texts.heading(heading));
+            add(Texts.explained(Texts.heading(heading)));
         }
         contents.setOpaque(false);
         add(contents, "wmin 0");

@@ -10,6 +10,7 @@ import javax.swing.JSpinner;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.Stable;
+import org.glintery.workbench.words.Words;
 
 /**
  * A form: each label over its field, hints under it, generous room between. Fields stand side by side where there is
@@ -64,7 +65,7 @@ public final class FormSheet extends JPanel {
     private static JPanel labelled(String text, JComponent field, String hint) {
         JPanel cell = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.TIGHT, "[grow, fill]"));
         cell.setOpaque(false);
-        WrappedText label = Texts.styled(new WrappedText(text), "field");
+        WrappedText label = Words.explain(Texts.styled(new WrappedText(text), "field"), text);
         Component typed = typedInto(field);
         if (typed.getAccessibleContext() != null) {
             typed.getAccessibleContext().setAccessibleName(text);

@@ -16,12 +16,14 @@ public final class SectionHeading extends JPanel {
     public SectionHeading(String text, JComponent... atTheRight) {
         super(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.TIGHT, "[grow, fill]"));
         setOpaque(false);
-        heading = Texts.heading(text);
+        heading = Texts.explained(Texts.heading(text));
         add(FlowRows.growing(heading, atTheRight), "wmin 0");
         add(new JSeparator());
     }
 
     public void setText(String text) {
         heading.setText(text);
+        heading.setToolTipText(null);
+        Texts.explained(heading);
     }
 }

@@ -5,7 +5,6 @@ import java.awt.event.ActionEvent;
 import java.util.function.Function;
 import javax.swing.AbstractAction;
 import javax.swing.Icon;
-import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
@@ -25,16 +24,14 @@ public final class Tables {
     public static JTable readable(JTable table, String name) {
         table.setRowHeight(Space.px(ROW_PX));
         table.setFillsViewportHeight(true);
+        table.setTableHeader(new ExplainedHeader(table.getColumnModel(), name));
         table.getTableHeader().setReorderingAllowed(false);
         table.getAccessibleContext().setAccessibleName(name);
         table.putClientProperty("terminateEditOnFocusLost", Boolean.TRUE);
-        if (table.getTableHeader().getDefaultRenderer() instanceof JLabel header) {
-            header.setHorizontalAlignment(SwingConstants.LEADING);
-        }
         return table;
     }
 
-    /** Preferred widths of the columns, in pixels at the usual text size. */
+    /** Least widths of the columns, in pixels at the usual text size; they grow with what stands in them. */
     public static void widths(JTable table, int... widthsPx) {
         for (int i = 0; i < widthsPx.length && i < table.getColumnCount(); i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(Space.px(widthsPx[i]));

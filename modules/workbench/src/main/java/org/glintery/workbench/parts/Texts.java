@@ -4,6 +4,7 @@ import com.formdev.flatlaf.FlatClientProperties;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import org.glintery.api.Stable;
+import org.glintery.workbench.words.Words;
 
 /** Labels in the text sizes of the theme. They follow light, dark and the chosen text size. Event thread. */
 @Stable
@@ -63,6 +64,11 @@ public final class Texts {
     /** Gives a panel the ground and the border of a card. */
     public static <C extends JComponent> C asCard(C panel) {
         return styled(panel, "card");
+    }
+
+    /** Explains the words of the trade that stand on a label when the pointer rests on it; it keeps a tip it has. */
+    public static <L extends JLabel> L explained(L label) {
+        return Words.explain(label, label.getText());
     }
 
     static <C extends JComponent> C styled(C component, String styleClass) {

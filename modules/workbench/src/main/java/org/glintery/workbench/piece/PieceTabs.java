@@ -14,6 +14,7 @@ import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.PieceTab;
 import org.glintery.workbench.spi.ScreenPart;
+import org.glintery.workbench.words.Words;
 
 /** The tabs of a piece's page, from whichever features are there. One that fails says so in its place. Event thread. */
 final class PieceTabs extends JTabbedPane {
@@ -51,7 +52,11 @@ final class PieceTabs extends JTabbedPane {
 
     private void add(PieceTab tab) {
         String title = ForeignCall.makeOr(tab.getClass().getSimpleName(), tab, tab::title);
-        addTab(title, new PartPane(title, desk, tab, () -> create(tab)));
+        addTab(
+                title,
+                null,
+                new PartPane(title, desk, tab, () -> create(tab)),
+                Words.tip(title).orElse(null));
     }
 
     /** Asks once more whether it is offered: where that failed, it fails here, where it is told. */

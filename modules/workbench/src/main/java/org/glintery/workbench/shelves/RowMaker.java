@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.glintery.api.framing.FramePlan;
+import org.glintery.api.ledger.Body;
 import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.stash.Kit;
@@ -14,6 +15,7 @@ import org.glintery.api.stash.Piece;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.piece.PieceWords;
+import org.openide.util.NbBundle.Messages;
 
 /** Makes rows of the shelves. Pure. */
 final class RowMaker {
@@ -77,10 +79,18 @@ final class RowMaker {
                         .append(k.source().orElse(""))
                         .append('\n'));
         sources.legend().ifPresent(l -> codes(text, l));
-        sources.plan().ifPresent(plan -> text.append(PieceWords.frame(plan.decision())));
+        sources.plan().ifPresent(plan -> frame(text, plan));
+        text.append('\n').append(piece.story());
         return text.toString().toLowerCase(Locale.ROOT);
     }
 
+    private static void frame(StringBuilder text, FramePlan plan) {
+        text.append(PieceWords.frame(plan.decision())).append('\n');
+        plan.moulding().ifPresent(moulding -> text.append(moulding.name()).append('\n'));
+        text.append(plan.livesAt()).append('\n').append(plan.notes());
+    }
+
+    @Messages("RowMaker.ab=AB aurora borealis")
     private static void codes(StringBuilder text, Legend legend) {
         Set<String> said = new HashSet<>();
         for (LegendLine line : legend.lines()) {
@@ -89,7 +99,14 @@ final class RowMaker {
                 text.append(drill.code()).append('\n');
             }
             if (drill.coating() != Coating.NONE && said.add(drill.coating().name())) {
-                text.append(drill.coating().name()).append('\n');
+                text.append(
+                                drill.coating() == Coating.AB
+                                        ? Bundle.RowMaker_ab()
+                                        : drill.coating().name())
+                        .append('\n');
+            }
+            if (drill.body() != Body.RESIN && said.add(drill.body().name())) {
+                text.append(drill.body().name()).append('\n');
             }
         }
     }

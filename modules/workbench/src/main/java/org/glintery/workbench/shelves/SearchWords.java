@@ -5,7 +5,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** The words of a query, in lower case, with what other people call things turned into our words. Pure. */
+/**
+ * The words of a query, in lower case, each with what we call the same thing. What was typed counts too, for it may be
+ * the beginning of something else. Pure.
+ */
 final class SearchWords {
     private static final Map<String, String> SYNONYMS = Map.ofEntries(
             Map.entry("diamond", "drill"),
@@ -15,20 +18,30 @@ final class SearchWords {
             Map.entry("bead", "drill"),
             Map.entry("beads", "drill"),
             Map.entry("drills", "drill"),
+            Map.entry("rhinestone", "crystal"),
+            Map.entry("rhinestones", "crystal"),
+            Map.entry("crystals", "crystal"),
             Map.entry("mat", "mount"),
             Map.entry("mats", "mount"),
+            Map.entry("matted", "mount"),
+            Map.entry("passepartout", "mount"),
             Map.entry("wip", "on the bench"),
+            Map.entry("started", "on the bench"),
+            Map.entry("paused", "resting"),
             Map.entry("done", "made"),
             Map.entry("finished", "made"),
+            Map.entry("completed", "made"),
             Map.entry("wishlist", "hoped for"),
-            Map.entry("stash", "shelved"));
+            Map.entry("stash", "shelved"),
+            Map.entry("sold", "let go"));
 
     private SearchWords() {}
 
-    static List<String> of(String query) {
+    /** Of each word what may stand for it in a text: any one of these will do. */
+    static List<List<String>> of(String query) {
         return Stream.of(query.toLowerCase(Locale.ROOT).strip().split("\\s+"))
                 .filter(word -> !word.isEmpty())
-                .map(word -> SYNONYMS.getOrDefault(word, word))
+                .map(word -> SYNONYMS.containsKey(word) ? List.of(word, SYNONYMS.get(word)) : List.of(word))
                 .toList();
     }
 }

@@ -82,7 +82,7 @@ public final class ShelfIndex {
     }
 
     private List<ShelfRow> find(String query, Predicate<ShelfRow> shelf) {
-        List<String> words = SearchWords.of(query);
+        List<List<String>> words = SearchWords.of(query);
         List<ShelfRow> found = new ArrayList<>();
         for (ShelfRow row : rows) {
             if (shelf.test(row) && holdsAll(row.searched(), words)) {
@@ -104,9 +104,9 @@ public final class ShelfIndex {
         return rows.size();
     }
 
-    private static boolean holdsAll(String text, List<String> words) {
-        for (String word : words) {
-            if (!text.contains(word)) {
+    private static boolean holdsAll(String text, List<List<String>> words) {
+        for (List<String> same : words) {
+            if (same.stream().noneMatch(text::contains)) {
                 return false;
             }
         }

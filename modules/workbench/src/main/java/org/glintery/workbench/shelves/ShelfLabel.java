@@ -9,6 +9,7 @@ import net.miginfocom.swing.MigLayout;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
 import org.glintery.workbench.piece.PieceWords;
+import org.glintery.workbench.words.Words;
 import org.openide.util.NbBundle.Messages;
 
 /** Paints the name of a shelf and how many pieces are on it. Event thread. */
@@ -40,6 +41,7 @@ final class ShelfLabel extends JPanel implements ListCellRenderer<ShelvesModel.L
             boolean selected,
             boolean focused) {
         name.setText(words(line.shelf()));
+        setToolTipText(Words.tip(name.getText()).orElse(null));
         count.setText(String.valueOf(line.count()));
         setBackground(selected ? list.getSelectionBackground() : list.getBackground());
         name.setForeground(selected ? list.getSelectionForeground() : list.getForeground());

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.framing.FramePlan;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Body;
+import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.Kit;
@@ -40,6 +42,42 @@ class ShelfIndexTest {
         assertThat(titles(index, "round diamonds")).containsExactly("Rope-walk");
         assertThat(titles(index, "gems")).containsExactly("Rope-walk");
         assertThat(titles(index, "beads")).containsExactly("Rope-walk");
+    }
+
+    @Test
+    void takesSynonyms_forFramesAndStandings() {
+        ShelfIndex index = ShelfIndex.of(small(1).with(
+                        FramePlan.TYPE,
+                        CRANE,
+                        FramePlan.decided(FramePlan.Decision.FRAMED, "the hall, in a cream mount")));
+
+        assertThat(titles(index, "mat")).containsExactly("Boatyard crane");
+        assertThat(titles(index, "cream passepartout")).containsExactly("Boatyard crane");
+        assertThat(titles(index, "started")).containsExactly("Rope-walk");
+        assertThat(titles(index, "stash")).containsExactly("Boatyard crane");
+    }
+
+    @Test
+    void findsWhatIsTyped_alsoWhereItIsASynonym() {
+        ShelfIndex index = ShelfIndex.of(new TestView(1)
+                .with(Piece.TYPE, ROPE, Piece.titled("Door mat of rope", Standing.SHELVED))
+                .with(Piece.TYPE, CRANE, Piece.titled("Gemini crane", Standing.SHELVED)));
+
+        assertThat(titles(index, "mat")).containsExactly("Door mat of rope");
+        assertThat(titles(index, "gem")).containsExactly("Gemini crane");
+    }
+
+    @Test
+    void findsByCoatingAndBody_inFullAndForShort() {
+        Drill shining = new Drill(Shape.ROUND, 280, Body.CRYSTAL, Coating.AB, Optional.empty(), "own", "T1");
+        ShelfIndex index = ShelfIndex.of(new TestView(1)
+                .with(Piece.TYPE, ROPE, Piece.titled("Rope-walk", Standing.SHELVED))
+                .with(Piece.TYPE, CRANE, Piece.titled("Boatyard crane", Standing.SHELVED))
+                .with(Legend.TYPE, CRANE, Legend.of(List.of(line(shining)))));
+
+        assertThat(titles(index, "aurora")).containsExactly("Boatyard crane");
+        assertThat(titles(index, "AB")).containsExactly("Boatyard crane");
+        assertThat(titles(index, "rhinestones")).containsExactly("Boatyard crane");
     }
 
     @Test
@@ -135,17 +173,15 @@ class ShelfIndexTest {
                 rope.pictures(),
                 rope.keptAt(),
                 "");
-        LegendLine line = new LegendLine(
-                "A",
-                Drill.of(Shape.SQUARE, 250, "own", "4R2-K"),
-                Optional.empty(),
-                Amount.unknown(),
-                Optional.empty(),
-                Map.of());
+        LegendLine line = line(Drill.of(Shape.SQUARE, 250, "own", "4R2-K"));
         return new TestView(revision)
                 .with(Piece.TYPE, ROPE, round)
                 .with(Piece.TYPE, CRANE, Piece.titled("Boatyard crane", Standing.SHELVED))
                 .with(Legend.TYPE, CRANE, Legend.of(List.of(line)));
+    }
+
+    private static LegendLine line(Drill drill) {
+        return new LegendLine("A", drill, Optional.empty(), Amount.unknown(), Optional.empty(), Map.of());
     }
 
     private static List<String> titles(ShelfIndex index, String query) {

@@ -56,7 +56,7 @@ final class BagCell extends JPanel implements ListCellRenderer<CabinetSheet.BagL
                                 Balance.grouped(bag.contents().size())));
         setBackground(selected ? list.getSelectionBackground() : list.getBackground());
         name.setForeground(selected ? list.getSelectionForeground() : list.getForeground());
-        setToolTipText(CabinetWords.contents(bag.contents()));
+        setToolTipText(CabinetWords.bag(bag));
         getAccessibleContext().setAccessibleName(bag.name() + ", " + contents.getText());
         return this;
     }

@@ -7,6 +7,8 @@ import org.openide.util.NbBundle.Messages;
 /** The Cabinet in words: for tooltips, headings and who does not see the drawing. Pure. */
 final class CabinetWords {
 
+    private static final int MOST_IN_A_TIP = 3;
+
     private CabinetWords() {}
 
     @Messages({
@@ -71,5 +73,21 @@ final class CabinetWords {
 
     static String contents(List<CabinetSheet.Content> contents) {
         return contents.stream().map(CabinetWords::content).collect(Collectors.joining("; "));
+    }
+
+    /** A bag's name and the first few of its contents, for a tooltip that fits on the screen. */
+    @Messages({
+        "# {0} - bag",
+        "# {1} - contents",
+        "CabinetWords.bag={0}: {1}",
+        "# {0} - contents",
+        "# {1} - how many more",
+        "CabinetWords.more={0}; and {1} more"
+    })
+    static String bag(CabinetSheet.BagLine bag) {
+        int all = bag.contents().size();
+        String first = contents(bag.contents().subList(0, Math.min(all, MOST_IN_A_TIP)));
+        return Bundle.CabinetWords_bag(
+                bag.name(), all > MOST_IN_A_TIP ? Bundle.CabinetWords_more(first, all - MOST_IN_A_TIP) : first);
     }
 }

@@ -69,4 +69,13 @@ class CabinetSheetTest {
                 .extracting(CabinetSheet.BagLine::name)
                 .containsExactly("Rope-walk");
     }
+
+    @Test
+    void tellsTheFirstFewOfABag_andHowManyMore() {
+        shop.piece("Rope-walk", 500, 400, 300, 200, 100);
+
+        assertThat(CabinetWords.bag(CabinetSheet.of(shop.view()).bags().get(0)))
+                .startsWith("Rope-walk: 500 of ")
+                .endsWith("; and 2 more");
+    }
 }

@@ -1,6 +1,8 @@
 package org.glintery.workbench.parts;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dialog;
 import java.awt.Dimension;
 import java.awt.Window;
@@ -52,6 +54,30 @@ public final class Asking {
         } while (!window.getSize().equals(before) && ++turns < MOST_TURNS);
     }
 
+    /**
+     * Text that was never laid out wants a line for each word, and what looks taller than the screen is put into a frame of
+     * its own for good: so the form is laid out before its dialog sees it.
+     */
+    static void layOut(JComponent sheet) {
+        Dimension before;
+        int turns = 0;
+        do {
+            before = sheet.getSize();
+            sheet.setSize(sheet.getPreferredSize());
+            layOutAll(sheet);
+        } while (!sheet.getSize().equals(before) && ++turns < MOST_TURNS);
+    }
+
+    private static void layOutAll(Container container) {
+        container.invalidate();
+        container.doLayout();
+        for (Component child : container.getComponents()) {
+            if (child instanceof Container inside) {
+                layOutAll(inside);
+            }
+        }
+    }
+
     /** @param doIt the button's words, such as "Shelve the kit" @return whether that button was pressed */
     public static boolean ask(String title, JComponent form, String doIt) {
         return ask(title, form, doIt, () -> true);
@@ -73,6 +99,7 @@ public final class Asking {
         JPanel sheet = new JPanel(new BorderLayout());
         sheet.setBorder(Space.around(Space.SECTION));
         sheet.add(form);
+        layOut(sheet);
         int[] chosen = {-1};
         Dialog[] dialog = new Dialog[1];
         List<JButton> buttons = new ArrayList<>();

@@ -51,8 +51,9 @@ public final class Tables {
         });
     }
 
+    /** Columns stay as wide as what stands in them; where there is no room for all, the table scrolls sideways. */
     public static JScrollPane scrolling(JTable table) {
-        return new JScrollPane(table);
+        return new TableScroll(table);
     }
 
     /** Numbers at the right. */

@@ -37,7 +37,12 @@ final class ShelfCell extends JPanel implements ListCellRenderer<ShelfRow> {
     }
 
     @Override
-    @Messages("ShelfCell.kit=A kit without a piece yet")
+    @Messages({
+        "ShelfCell.kit=A kit without a piece yet",
+        "# {0} - title",
+        "# {1} - standing and what else is said of it",
+        "ShelfCell.whole={0} ({1})"
+    })
     public Component getListCellRendererComponent(
             JList<? extends ShelfRow> list, ShelfRow row, int index, boolean selected, boolean focused) {
         picture.setIcon(pictures.of(row.picture(), list));
@@ -48,6 +53,12 @@ final class ShelfCell extends JPanel implements ListCellRenderer<ShelfRow> {
         second.setForeground(selected ? list.getSelectionForeground() : Tone.FAINT.colour());
         title.setForeground(selected ? list.getSelectionForeground() : list.getForeground());
         getAccessibleContext().setAccessibleName(row.title() + ", " + second.getText());
+        setToolTipText(isCut(list.getWidth()) ? Bundle.ShelfCell_whole(title.getText(), second.getText()) : null);
         return this;
+    }
+
+    private boolean isCut(int widthPx) {
+        int words = Math.max(title.getPreferredSize().width, second.getPreferredSize().width);
+        return words > widthPx - Space.px(PICTURE_PX + Space.NEAR + 2 * Space.APART);
     }
 }

@@ -25,7 +25,11 @@ import org.openide.util.NbBundle.Messages;
 public final class ScoreFacets extends DrawnComponent {
     private static final long serialVersionUID = 1L;
     private static final int MOST = 5;
-    private static final int FACET_PX = 20;
+    private static final int FACET_PX = 24;
+    private static final double TABLE = 0.46;
+    /** How light falls on the four facets of a filled one, from the top right round. */
+    private static final double[] LIGHT = {0.18, -0.12, -0.26, 0.34};
+
     private final boolean editable;
     private transient Consumer<Optional<Integer>> chosen = score -> {};
     private int score;
@@ -141,7 +145,7 @@ public final class ScoreFacets extends DrawnComponent {
         double side = Space.px(FACET_PX);
         double middle = getHeight() / 2.0;
         for (int i = 0; i < MOST; i++) {
-            facet(g, 1 + side * (i + 0.5), middle, side * 0.42, i < score);
+            facet(g, 1 + side * (i + 0.5), middle, side * 0.44, i < score);
         }
         if (isFocusOwner()) {
             g.setColor(Tone.ACCENT.colour());
@@ -151,25 +155,43 @@ public final class ScoreFacets extends DrawnComponent {
         g.dispose();
     }
 
+    /** A cut stone on its corner: a table and four facets round it. Filled it is solid, else only its lines are there. */
     private static void facet(Graphics2D g, double x, double y, double r, boolean filled) {
-        Path2D kite = kite(x, y, r);
+        double[][] outer = corners(x, y, r);
+        double[][] table = corners(x, y, r * TABLE);
+        for (int i = 0; i < outer.length; i++) {
+            int next = (i + 1) % outer.length;
+            Path2D side = path(outer[i], outer[next], table[next], table[i]);
+            if (filled) {
+                g.setColor(Shade.lit(Tone.ACCENT.colour(), LIGHT[i], 255));
+                g.fill(side);
+            }
+        }
         if (filled) {
             g.setColor(Tone.ACCENT.colour());
-            g.fill(kite);
-            g.setColor(Tone.ON_ACCENT.colour(0.35));
-            g.fill(kite(x, y, r * 0.5));
+            g.fill(path(table));
+        }
+        g.setColor(filled ? Tone.ON_ACCENT.colour(0.55) : Tone.EDGE.colour(0.6));
+        g.setStroke(new BasicStroke(0.8f));
+        g.draw(path(table));
+        for (int i = 0; i < outer.length; i++) {
+            g.draw(path(outer[i], table[i]));
         }
         g.setColor(filled ? Tone.ACCENT.colour() : Tone.EDGE.colour());
-        g.setStroke(new BasicStroke(1.3f));
-        g.draw(kite);
+        g.setStroke(new BasicStroke(1.4f));
+        g.draw(path(outer));
     }
 
-    private static Path2D kite(double x, double y, double r) {
+    private static double[][] corners(double x, double y, double r) {
+        return new double[][] {{x, y - r}, {x + r, y}, {x, y + r}, {x - r, y}};
+    }
+
+    private static Path2D path(double[]... points) {
         Path2D path = new Path2D.Double();
-        path.moveTo(x, y - r);
-        path.lineTo(x + r, y);
-        path.lineTo(x, y + r);
-        path.lineTo(x - r, y);
+        path.moveTo(points[0][0], points[0][1]);
+        for (int i = 1; i < points.length; i++) {
+            path.lineTo(points[i][0], points[i][1]);
+        }
         path.closePath();
         return path;
     }

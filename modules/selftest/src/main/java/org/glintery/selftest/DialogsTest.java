@@ -1,19 +1,26 @@
 package org.glintery.selftest;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.awt.event.ActionEvent;
+import java.util.List;
 import java.util.UUID;
 import javax.swing.Action;
 import javax.swing.JDialog;
 import javax.swing.JTabbedPane;
+import javax.swing.text.JTextComponent;
 import org.assertj.core.api.SoftAssertions;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.workbench.parts.OpenDesk;
 import org.glintery.workbench.spi.Desk;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.openide.awt.Actions;
+import org.openide.modules.Modules;
+import org.openide.modules.SpecificationVersion;
 import org.openide.windows.TopComponent;
 import org.openide.windows.WindowManager;
 
@@ -40,6 +47,22 @@ class DialogsTest {
     void opensFromTheMenu(String menu, String name) throws Exception {
         Action action = Screen.onEventThread(() -> Actions.forID(menu, "org.glintery.workbench.menu." + name));
         look(name, () -> action.actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, name)));
+    }
+
+    @Test
+    void tellsTheVersion_ofTheBuild() {
+        SpecificationVersion version =
+                Modules.getDefault().ownerOf(OpenDesk.class).getSpecificationVersion();
+        Action about =
+                Screen.onEventThread(() -> Actions.forID("Help", "org.glintery.workbench.menu.AboutGlinteryAction"));
+        JDialog dialog = Dialogs.open(
+                "About", () -> about.actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, "About")));
+        List<String> texts = Screen.onEventThread(() -> Screen.all(dialog, JTextComponent.class).stream()
+                .map(JTextComponent::getText)
+                .toList());
+        Dialogs.leave(dialog);
+
+        assertThat(texts).anyMatch(text -> text.contains("Version " + version + ", built on "));
     }
 
     @ParameterizedTest

@@ -22,8 +22,9 @@ final class AboutSheet {
         "AboutSheet.name=Glintery",
         "AboutSheet.text=A workshop on one screen for people who make diamond paintings. It keeps the pieces, the drills and the record of what was made, and does the sums.",
         "AboutSheet.yours=What you keep here is yours. It stays on your computer and can be read without this application.",
-        "# {0} - version of Java",
-        "AboutSheet.facts=Version 1.0, Apache License 2.0. Built on the NetBeans Platform; runs on Java {0}."
+        "# {0} - version of Glintery and day",
+        "# {1} - version of Java",
+        "AboutSheet.facts={0}. Apache License 2.0. Made with the NetBeans Platform; runs on Java {1}."
     })
     static void show() {
         JPanel sheet = new JPanel(new MigLayout(
@@ -33,7 +34,10 @@ final class AboutSheet {
         sheet.add(Texts.title(Bundle.AboutSheet_name()));
         sheet.add(Texts.body(Bundle.AboutSheet_text()), "wmin 0");
         sheet.add(Texts.body(Bundle.AboutSheet_yours()), "wmin 0");
-        sheet.add(Texts.wrappedHint(Bundle.AboutSheet_facts(Runtime.version().feature())), "wmin 0");
+        sheet.add(
+                Texts.wrappedHint(Bundle.AboutSheet_facts(
+                        BuildWords.now(), Runtime.version().feature())),
+                "wmin 0");
         DialogDescriptor descriptor = new DialogDescriptor(sheet, Bundle.AboutSheet_title());
         descriptor.setOptions(new Object[] {DialogDescriptor.CLOSED_OPTION});
         DialogDisplayer.getDefault().createDialog(descriptor).setVisible(true);

@@ -8,14 +8,17 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.glintery.api.Result;
+import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Storage;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.openide.util.NbBundle.Messages;
 
 /** Which pieces can be kitted up or down, and into which holders: the likeliest first. Pure. */
 final class KittingChoices {
@@ -45,17 +48,64 @@ final class KittingChoices {
                 .toList();
     }
 
-    /** Free holders first, then those in use. */
+    /** Free ones first, then those with most empty pockets; full ones and those that are lent come last. */
     static List<Choice> holders(View view, Storage storage) {
-        List<Stored<Holder>> free = storage.freeHolders(view);
-        Set<UUID> freeIds = free.stream().map(Stored::id).collect(Collectors.toSet());
-        List<Stored<Holder>> all = new ArrayList<>(free);
-        view.all(Holder.TYPE).stream()
-                .filter(holder -> !freeIds.contains(holder.id()))
-                .forEach(all::add);
-        return all.stream()
-                .map(holder -> new Choice(holder.id(), holder.value().name()))
+        Set<UUID> free = storage.freeHolders(view).stream().map(Stored::id).collect(Collectors.toSet());
+        Set<Spot> seated = DrillPlaces.pocketsSeated(view).keySet();
+        return view.all(Holder.TYPE).stream()
+                .map(holder -> new Room(holder, free.contains(holder.id()), emptyPockets(view, holder, seated)))
+                .sorted(Comparator.comparing(Room::isLent)
+                        .thenComparing(room -> !room.free())
+                        .thenComparing(Room::empty, Comparator.reverseOrder())
+                        .thenComparing(room -> room.holder().value().name(), String.CASE_INSENSITIVE_ORDER))
+                .map(room -> new Choice(room.holder().id(), room.words()))
                 .toList();
+    }
+
+    private static int emptyPockets(View view, Stored<Holder> holder, Set<Spot> seated) {
+        return (int) holder.value().pockets().stream()
+                .map(pocket -> new Spot.InPocket(holder.id(), pocket.id()))
+                .filter(spot -> !seated.contains(spot) && DrillPlaces.isEmpty(view, spot))
+                .count();
+    }
+
+    /**
+     * A holder and how much could be put into it.
+     *
+     * @param free whether nothing is in it at all
+     * @param empty pockets
+     */
+    private record Room(Stored<Holder> holder, boolean free, int empty) {
+        boolean isLent() {
+            return holder.value().lentTo().isPresent();
+        }
+
+        @Messages({
+            "# {0} - holder",
+            "# {1} - pockets",
+            "KittingChoices.free={0}: free, {1,choice,1#one pocket|1<{1} pockets}",
+            "# {0} - holder",
+            "# {1} - empty pockets",
+            "# {2} - pockets",
+            "KittingChoices.room={0}: {1} of {2} pockets empty",
+            "# {0} - holder",
+            "KittingChoices.full={0}: full",
+            "# {0} - holder and its room",
+            "# {1} - who has it",
+            "KittingChoices.lent={0}, lent to {1}"
+        })
+        String words() {
+            Holder its = holder.value();
+            int pockets = its.pockets().size();
+            String room = empty == 0
+                    ? Bundle.KittingChoices_full(its.name())
+                    : free
+                            ? Bundle.KittingChoices_free(its.name(), pockets)
+                            : Bundle.KittingChoices_room(its.name(), empty, pockets);
+            return its.lentTo()
+                    .map(who -> Bundle.KittingChoices_lent(room, who))
+                    .orElse(room);
+        }
     }
 
     /** Pieces that sit in a holder, those that are made first; then those whose leftovers lie in the bags of their kit. */

@@ -12,7 +12,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.TestInstance;
@@ -43,7 +42,10 @@ class SwitchedOffTest {
 
     private static final String LAUNCHER =
             GlinteryDo.HOME.resolve("bin/glintery").toString();
-    private static final int START_S = 60;
+    private static final Path SELF_TEST = Path.of("../modules/selftest/target/nbm/clusters/selftest")
+            .toAbsolutePath()
+            .normalize();
+    private static final int TESTS_INSIDE = 4;
 
     private Path folder;
     private JsonNode contents;
@@ -58,6 +60,7 @@ class SwitchedOffTest {
         GlinteryDo glinteryDo = GlinteryDo.in(folder).with("GLINTERY_WORKSHOP", "all");
         glinteryDo.run("workshop", "new").done();
         glinteryDo.run("kit", "add", "--title", "Net loft").done();
+        glinteryDo.run("bench", "start", "Net loft").done();
         glinteryDo.run("holder", "add", "Case A").done();
         glinteryDo.withInput(Posts.lines(3), "drills", "post", "-").done();
         contents = exported(glinteryDo);
@@ -105,35 +108,30 @@ class SwitchedOffTest {
         assertThat(exported(glinteryDo)).isEqualTo(contents);
     }
 
+    /** The self-test that runs inside tells its windows, its tabs and what others say. */
     @ParameterizedTest
     @MethodSource("features")
     void theWindowOpensAllTheSame(Feature feature) throws Exception {
         String display = System.getenv("DISPLAY");
         assumeTrue(display != null && !display.isBlank(), "no display");
-        GlinteryDo glinteryDo = without(feature).with("DISPLAY", display);
-        Process process = glinteryDo.start(
-                command(feature, "-J-Dglintery.workshop=" + folder.resolve("without-" + feature.name())));
-        try {
-            String title = "without-" + feature.name() + " - Glintery";
-            long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(START_S);
-            boolean shown = false;
-            while (!shown && System.nanoTime() < end && process.isAlive()) {
-                shown = windows(glinteryDo).contains(title);
-            }
-            assertThat(shown).as("a window called %s", title).isTrue();
-        } finally {
-            process.descendants().forEach(ProcessHandle::destroyForcibly);
-            process.destroyForcibly();
-            process.waitFor();
-        }
+        assertThat(SELF_TEST.resolve("modules")).as("the self-test's cluster").isDirectory();
+        Path told = folder.resolve("told-" + feature.name());
+        GlinteryDo glinteryDo = without(feature).with("DISPLAY", display).with("extra_clusters", SELF_TEST.toString());
+        Process process = glinteryDo.start(command(
+                feature,
+                "-J-Dglintery.workshop=" + folder.resolve("without-" + feature.name()),
+                "-J-Dglintery.selftest=" + told,
+                "-J-Dglintery.selftest.what=switched-off",
+                "-J-Dglintery.selftest.off=" + feature.name()));
+        Ran ran = GlinteryDo.finish(process, "");
+
+        assertThat(told.resolve("results.xml")).as(ran.out() + ran.err()).exists();
+        assertThat(Files.readString(told.resolve("results.xml")))
+                .contains("tests=\"" + TESTS_INSIDE + "\"")
+                .contains("failures=\"0\"");
+        ran.done();
         assertThat(Files.readString(userDirectory(feature).resolve("var/log/messages.log")))
                 .doesNotContain("WARNING [org.glintery", "SEVERE [org.glintery");
-    }
-
-    /** What is on the screen now. A listing fails when a window goes while it is made: then the next one tells. */
-    private static String windows(GlinteryDo glinteryDo) {
-        return GlinteryDo.finish(glinteryDo.start(List.of("xwininfo", "-root", "-tree")), "")
-                .out();
     }
 
     private List<String> command(Feature feature, String... more) {

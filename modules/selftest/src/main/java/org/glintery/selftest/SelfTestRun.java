@@ -18,8 +18,10 @@ import org.openide.windows.WindowManager;
 public final class SelfTestRun implements Runnable {
     private static final Logger LOG = Logger.getLogger(SelfTestRun.class.getName());
     private static final String FOLDER = "glintery.selftest";
-    private static final Map<String, List<Class<?>>> TESTS =
-            Map.of("demo", List.of(WindowsTest.class, DialogsTest.class), "first-use", List.of(FirstUseTest.class));
+    private static final Map<String, List<Class<?>>> TESTS = Map.of(
+            "demo", List.of(WindowsTest.class, DialogsTest.class),
+            "first-use", List.of(FirstUseTest.class),
+            "switched-off", List.of(FeatureOffTest.class));
 
     @Override
     public void run() {

@@ -197,7 +197,7 @@ class WindowsTest {
     }
 
     /** The windows that our modules register, by what is in the platform's configuration. */
-    private static List<String> ourWindows() {
+    static List<String> ourWindows() {
         List<String> ids = new ArrayList<>();
         for (FileObject file : FileUtil.getConfigFile("Windows2/Components").getChildren()) {
             TopComponent window =

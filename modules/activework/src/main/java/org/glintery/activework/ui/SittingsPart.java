@@ -6,6 +6,8 @@ import java.awt.event.MouseEvent;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -13,10 +15,14 @@ import javax.swing.JTable;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.activework.ActiveWork;
 import org.glintery.api.activework.Sitting;
+import org.glintery.api.finishes.Finishes;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.stash.Stash;
+import org.glintery.api.storage.Storage;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.Needs;
 import org.glintery.workbench.parts.PageScroll;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.SectionHeading;
@@ -43,6 +49,7 @@ final class SittingsPart implements ScreenPart<SittingsPage> {
     private final JTable table = Tables.readable(new JTable(rows), Bundle.SittingsPart_sittings());
     private final JComponent scrollingTable = Tables.scrolling(table);
     private final WrappedText none = Texts.wrappedHint(Bundle.SittingsPart_none());
+    private final WrappedText less = Texts.wrappedHint("");
     private final JButton start;
     private final JButton rest;
     private final JButton complete;
@@ -89,6 +96,7 @@ final class SittingsPart implements ScreenPart<SittingsPage> {
                 }
             }
         });
+        less.setText(less());
         page = new PageScroll(column());
     }
 
@@ -99,6 +107,7 @@ final class SittingsPart implements ScreenPart<SittingsPage> {
         column.setOpaque(false);
         column.add(new SectionHeading(Bundle.SittingsPart_progress(), start, rest, complete), "wmin 0");
         column.add(progress, "wmin 0");
+        column.add(less, "wmin 0");
         column.add(running, "wmin 0");
         column.add(
                 new SectionHeading(
@@ -110,6 +119,24 @@ final class SittingsPart implements ScreenPart<SittingsPage> {
         column.add(none, "wmin 0");
         column.add(scrollingTable, "wmin 0");
         return column;
+    }
+
+    /** What completing does not do here, as what does it is switched off. */
+    @Messages({
+        "# {0} - what it needs",
+        "SittingsPart.noLastDrills=Completing it books no last drills to its canvas. {0}",
+        "# {0} - what it needs",
+        "SittingsPart.noFinish=Completing it begins no finish. {0}",
+        "# {0} - what it needs",
+        "SittingsPart.noHolder=Completing it leaves its holder as it is. {0}"
+    })
+    private String less() {
+        return Stream.of(
+                        Needs.words(desk, Stash.class).map(Bundle::SittingsPart_noLastDrills),
+                        Needs.words(desk, Finishes.class).map(Bundle::SittingsPart_noFinish),
+                        Needs.words(desk, Storage.class).map(Bundle::SittingsPart_noHolder))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining("\n"));
     }
 
     @Override
@@ -130,6 +157,7 @@ final class SittingsPart implements ScreenPart<SittingsPage> {
         start.setVisible(!onTheBench && standing != Standing.MADE);
         rest.setVisible(onTheBench);
         complete.setVisible(onTheBench || standing == Standing.RESTING);
+        less.setVisible(complete.isVisible() && !less.getText().isEmpty());
         progress.show(shown.progress(), shown.forecast());
         running.show(shown.running(), standing != Standing.MADE && standing != Standing.LET_GO);
         none.setVisible(shown.sittings().isEmpty());

@@ -23,6 +23,7 @@ import org.glintery.workbench.parts.BesideOrBelow;
 import org.glintery.workbench.parts.Buttons;
 import org.glintery.workbench.parts.EmptyNote;
 import org.glintery.workbench.parts.FlowRows;
+import org.glintery.workbench.parts.Needs;
 import org.glintery.workbench.parts.PageScroll;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.SectionHeading;
@@ -58,7 +59,9 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
         "CabinetPart.kitUp=Kit up",
         "CabinetPart.kitDown=Kit down",
         "CabinetPart.addHolder=Add a holder",
-        "CabinetPart.bags=Bags"
+        "CabinetPart.bags=Bags",
+        "# {0} - what it needs",
+        "CabinetPart.still=Drills can''t be moved or counted here. {0}"
     })
     CabinetPart(Desk desk) {
         this.desk = desk;
@@ -90,11 +93,13 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
         JScrollPane list = new JScrollPane(bags);
         list.setPreferredSize(new Dimension(Space.px(BAGS_PX), Space.px(LOWEST_PX)));
         beside.add(list, "wmin 0");
-        JPanel all = new JPanel(new MigLayout(
-                "insets " + Space.SECTION + ", fill, wrap 1, gapy " + Space.APART, "[grow, fill]", "[][grow, fill]"));
+        JPanel all = new JPanel(
+                new MigLayout("insets " + Space.SECTION + ", fill, wrap 1, gapy " + Space.APART, "[grow, fill]"));
         all.setOpaque(false);
         all.add(bar, "wmin 0");
-        all.add(new BesideOrBelow(cases, HOLDERS_PX, beside, BAGS_PX), "wmin 0");
+        Needs.words(desk, Stash.class)
+                .ifPresent(needs -> all.add(Texts.wrappedHint(Bundle.CabinetPart_still(needs)), "wmin 0"));
+        all.add(new BesideOrBelow(cases, HOLDERS_PX, beside, BAGS_PX), "wmin 0, pushy, growy");
         return new PageScroll(all);
     }
 

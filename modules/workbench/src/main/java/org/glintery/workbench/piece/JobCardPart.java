@@ -10,8 +10,10 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.glintery.api.stash.Stash;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.Needs;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.PictureDrop;
 import org.glintery.workbench.parts.PictureView;
@@ -21,6 +23,8 @@ import org.glintery.workbench.parts.Texts;
 import org.glintery.workbench.parts.WrappedText;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.ScreenPart;
+import org.glintery.workbench.words.Word;
+import org.glintery.workbench.words.Words;
 import org.openide.util.NbBundle.Messages;
 
 /** The job card on top of a piece's page, like a gallery label. A picture can be dropped onto it. */
@@ -44,7 +48,10 @@ final class JobCardPart implements ScreenPart<JobCardFacts> {
         this.piece = piece;
         this.shown = shown;
         picture = new PictureView(desk, PICTURE_PX, PICTURE_PX);
-        edit = Buttons.plain(Pictogram.EDIT, Bundle.JobCard_edit(), () -> PieceForm.edit(desk, piece));
+        edit = Needs.of(
+                desk,
+                Stash.class,
+                Buttons.plain(Pictogram.EDIT, Bundle.JobCard_edit(), () -> PieceForm.edit(desk, piece)));
         card = new JPanel(new BorderLayout());
         card.putClientProperty(FlatClientProperties.STYLE_CLASS, "sheet");
         lay(false);
@@ -63,23 +70,28 @@ final class JobCardPart implements ScreenPart<JobCardFacts> {
     private void lay(boolean low) {
         int side = Space.px(low ? SMALL_PX : PICTURE_PX);
         picture.setPreferredSize(new Dimension(side, side));
-        JPanel last = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, gapx " + Space.SECTION, "[pref][grow]"));
-        last.setOpaque(false);
-        last.add(standing, "wmin 0");
-        last.add(score);
+        int rows = low ? 2 : 5;
         JPanel inside = new JPanel(new MigLayout(
                 "insets " + (low ? Space.NEAR : Space.SECTION) + " " + Space.SECTION + ", fillx, hidemode 3, gapx "
                         + Space.SECTION + ", gapy " + (low ? 0 : Space.TIGHT),
                 "[][grow, fill][]",
-                low ? "[][]" : "[][][][grow]"));
+                low ? "[][]" : "[][][][][grow]"));
         inside.setOpaque(false);
-        inside.add(picture, "spany " + (low ? 2 : 4) + ", top");
+        inside.add(picture, "spany " + rows + ", top");
         inside.add(title, "wmin 0");
-        inside.add(edit, "top, spany " + (low ? 2 : 4) + ", wrap");
-        if (!low) {
+        inside.add(edit, "top, spany " + rows + ", wrap");
+        if (low) {
+            JPanel last =
+                    new JPanel(new MigLayout("insets 0, fillx, hidemode 3, gapx " + Space.APART, "[][grow, fill]"));
+            last.setOpaque(false);
+            last.add(score);
+            last.add(standing, "wmin 0");
+            inside.add(last, "wmin 0");
+        } else {
             inside.add(lines, "wmin 0, wrap");
+            inside.add(standing, "wmin 0, gaptop " + Space.NEAR + ", wrap");
+            inside.add(score, "growx 0");
         }
-        inside.add(last, low ? "wmin 0" : "wmin 0, gaptop " + Space.NEAR);
         card.removeAll();
         card.add(inside);
         card.revalidate();
@@ -102,13 +114,20 @@ final class JobCardPart implements ScreenPart<JobCardFacts> {
         picture.setPicture(facts.picture());
         title.setText(facts.title());
         lines.setText(String.join("\n", facts.lines()));
+        explainAnew(lines, () -> Words.explain(lines, lines.getText()));
         lines.setVisible(!facts.lines().isEmpty());
         String word = PieceWords.standing(facts.standing());
         standing.setText(
                 facts.since().map(s -> Bundle.JobCard_since(word, s.words())).orElse(word));
+        explainAnew(standing, () -> Words.explain(standing, Word.of(facts.standing())));
         score.setVisible(facts.made());
         score.setScore(facts.score());
         shown.accept(facts);
         card.revalidate();
+    }
+
+    private static void explainAnew(JComponent words, Runnable explain) {
+        words.setToolTipText(null);
+        explain.run();
     }
 }

@@ -9,12 +9,15 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JMenu;
+import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import org.glintery.api.activework.ActiveWork;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.stash.Stash;
 import org.glintery.api.time.About;
+import org.glintery.workbench.parts.Needs;
 import org.glintery.workbench.piece.PieceForm;
 import org.glintery.workbench.piece.PieceWords;
 import org.glintery.workbench.spi.Desk;
@@ -89,7 +92,9 @@ final class RowMenu {
             menu.add(Bundle.RowMenu_piece()).addActionListener(e -> open.run());
         } else {
             menu.add(Bundle.RowMenu_open()).addActionListener(e -> open.run());
-            menu.add(Bundle.RowMenu_edit()).addActionListener(e -> PieceForm.edit(desk, row.id()));
+            JMenuItem edit = menu.add(Bundle.RowMenu_edit());
+            edit.addActionListener(e -> PieceForm.edit(desk, row.id()));
+            Needs.of(desk, Stash.class, edit);
             menu.add(standings(row));
         }
         menu.show(rows, point.x, point.y);
@@ -97,9 +102,8 @@ final class RowMenu {
 
     /** Made is not among them: completing a piece does more than that, and is done on its page. */
     private JMenu standings(ShelfRow row) {
-        JMenu menu = new JMenu(Bundle.RowMenu_standing());
+        JMenu menu = Needs.of(desk, Stash.class, new JMenu(Bundle.RowMenu_standing()));
         Optional<Stash> stash = desk.workshop().find(Stash.class);
-        menu.setEnabled(stash.isPresent());
         for (Standing standing : Standing.values()) {
             if (standing != Standing.MADE && !row.standing().equals(Optional.of(standing))) {
                 menu.add(PieceWords.standing(standing)).addActionListener(e -> {
@@ -107,6 +111,10 @@ final class RowMenu {
                     desk.change(view -> stash.orElseThrow().setStanding(view, row.id(), standing, today));
                 });
             }
+        }
+        if (row.standing().filter(Standing.MADE::equals).isEmpty()
+                && Needs.words(desk, ActiveWork.class).isPresent()) {
+            menu.add(Needs.of(desk, ActiveWork.class, new JMenuItem(PieceWords.standing(Standing.MADE))));
         }
         return menu;
     }

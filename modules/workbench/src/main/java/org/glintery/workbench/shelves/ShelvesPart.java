@@ -11,6 +11,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
@@ -18,9 +19,12 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
+import org.glintery.api.finishes.Finishes;
+import org.glintery.api.stash.Stash;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.parts.Buttons;
 import org.glintery.workbench.parts.EmptyNote;
+import org.glintery.workbench.parts.Needs;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Typing;
@@ -78,13 +82,16 @@ final class ShelvesPart implements ScreenPart<ShelfIndex> {
                 Pictogram.SHELVES,
                 Bundle.ShelvesPart_nothing(),
                 Bundle.ShelvesPart_first(),
-                Buttons.plain(Bundle.ShelvesPart_newKit(), () -> Entries.newKit(desk)),
-                Buttons.plain(Bundle.ShelvesPart_oldFinish(), () -> Entries.oldFinish(desk)));
+                Needs.of(desk, Stash.class, Buttons.plain(Bundle.ShelvesPart_newKit(), () -> Entries.newKit(desk))),
+                Needs.of(
+                        desk,
+                        Finishes.class,
+                        Buttons.plain(Bundle.ShelvesPart_oldFinish(), () -> Entries.oldFinish(desk))));
     }
 
     @Messages({
         "ShelvesPart.search=Search",
-        "ShelvesPart.searchAll=Search titles, kits, codes and standings",
+        "ShelvesPart.searchAll=Search titles, kits, codes, standings, frames and stories",
         "ShelvesPart.pieces=Pieces",
         "ShelvesPart.add=Add",
         "ShelvesPart.piece=A piece of your own"
@@ -116,13 +123,19 @@ final class ShelvesPart implements ScreenPart<ShelfIndex> {
 
     private JButton addButton() {
         JPopupMenu ways = new JPopupMenu();
-        ways.add(Bundle.ShelvesPart_newKit()).addActionListener(e -> Entries.newKit(desk));
-        ways.add(Bundle.ShelvesPart_piece()).addActionListener(e -> Entries.newPiece(desk));
-        ways.add(Bundle.ShelvesPart_oldFinish()).addActionListener(e -> Entries.oldFinish(desk));
+        add(ways, Bundle.ShelvesPart_newKit(), Stash.class, () -> Entries.newKit(desk));
+        add(ways, Bundle.ShelvesPart_piece(), Stash.class, () -> Entries.newPiece(desk));
+        add(ways, Bundle.ShelvesPart_oldFinish(), Finishes.class, () -> Entries.oldFinish(desk));
         JButton[] button = new JButton[1];
         button[0] = Buttons.plain(
                 Pictogram.ADD, Bundle.ShelvesPart_add(), () -> ways.show(button[0], 0, button[0].getHeight()));
         return button[0];
+    }
+
+    private void add(JPopupMenu ways, String text, Class<?> needed, Runnable way) {
+        JMenuItem item = ways.add(text);
+        item.addActionListener(e -> way.run());
+        Needs.of(desk, needed, item);
     }
 
     private void preparePieces() {

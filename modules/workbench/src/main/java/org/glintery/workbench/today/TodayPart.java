@@ -9,13 +9,16 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.glintery.api.finishes.Finishes;
 import org.glintery.api.stash.Piece;
+import org.glintery.api.stash.Stash;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.found.Found;
 import org.glintery.workbench.parts.Buttons;
 import org.glintery.workbench.parts.Card;
 import org.glintery.workbench.parts.EmptyNote;
+import org.glintery.workbench.parts.Needs;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
@@ -98,7 +101,10 @@ final class TodayPart implements ScreenPart<TodayPart.Day> {
                         Pictogram.TODAY,
                         Bundle.TodayPart_first(),
                         Bundle.TodayPart_firstText(),
-                        Buttons.plain(Bundle.TodayPart_kit(), () -> Entries.newKit(desk)),
-                        Buttons.plain(Bundle.TodayPart_finish(), () -> Entries.oldFinish(desk))));
+                        Needs.of(desk, Stash.class, Buttons.plain(Bundle.TodayPart_kit(), () -> Entries.newKit(desk))),
+                        Needs.of(
+                                desk,
+                                Finishes.class,
+                                Buttons.plain(Bundle.TodayPart_finish(), () -> Entries.oldFinish(desk)))));
     }
 }

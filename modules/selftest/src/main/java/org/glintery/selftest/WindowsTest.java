@@ -105,14 +105,20 @@ class WindowsTest {
         }
         assertThat(pieces).as("standings in the demo").hasSizeGreaterThanOrEqualTo(5);
         for (Map.Entry<Standing, UUID> piece : pieces.entrySet()) {
-            assertThat(showTabs(piece.getKey(), piece.getValue()))
+            assertThat(showTabs("piece-" + piece.getKey().name().toLowerCase(), piece.getValue()))
                     .as("tabs of a piece that is " + piece.getKey())
                     .containsExactly("Story", "Legend", "Sittings", "Questions", "Pictures", "Finish", "Frame");
         }
+        switchTo(true);
+        for (Standing standing : List.of(Standing.ON_THE_BENCH, Standing.MADE)) {
+            showTabs("dark-piece-" + standing.name().toLowerCase(), pieces.get(standing));
+        }
+        switchTo(false);
         reading.assertAll();
     }
 
-    private List<String> showTabs(Standing standing, UUID piece) throws Exception {
+    /** @param shot how the names of its screenshots begin @return the titles */
+    private List<String> showTabs(String shot, UUID piece) throws Exception {
         Screen.onEventThread(() -> {
             desk.openPiece(piece);
             return null;
@@ -129,7 +135,7 @@ class WindowsTest {
                 tabs.setSelectedIndex(index);
                 return tabs.getTitleAt(index);
             });
-            String name = "piece-" + standing.name().toLowerCase() + "-" + (i + 1) + "-" + title.toLowerCase();
+            String name = shot + "-" + (i + 1) + "-" + title.toLowerCase();
             Screen.shoot(shots, name);
             read(name, tabs.getParent());
             titles.add(title);

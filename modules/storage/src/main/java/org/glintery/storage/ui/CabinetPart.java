@@ -30,6 +30,7 @@ import org.glintery.workbench.parts.SectionHeading;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
 import org.glintery.workbench.parts.Typing;
+import org.glintery.workbench.parts.WrappedText;
 import org.glintery.workbench.spi.Desk;
 import org.glintery.workbench.spi.ScreenPart;
 import org.openide.util.NbBundle.Messages;
@@ -50,6 +51,8 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
     private final Map<UUID, HolderView> drawn = new HashMap<>();
     private final JTextField search = new JTextField();
     private final BagList bags;
+    private final JScrollPane list;
+    private final WrappedText noBags = Texts.wrappedHint(Bundle.CabinetPart_noBags());
     private final FlowRows holders = FlowRows.ofTop();
     private final JComponent page;
     private CabinetSheet shown = new CabinetSheet(List.of(), List.of());
@@ -60,6 +63,7 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
         "CabinetPart.kitDown=Kit down",
         "CabinetPart.addHolder=Add a holder",
         "CabinetPart.bags=Bags",
+        "CabinetPart.noBags=No drills lie in bags. What comes with a kit is put into a bag of its own, and so is what finds no room in a holder.",
         "# {0} - what it needs",
         "CabinetPart.still=Drills can''t be moved or counted here. {0}"
     })
@@ -71,6 +75,7 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
         cares = new HolderCares(desk, storage);
         spots = new SpotMenu(desk, storage);
         bags = new BagList(transfer, spots);
+        list = new JScrollPane(bags);
         search.setColumns(SEARCH_COLUMNS);
         search.putClientProperty("JTextField.placeholderText", Bundle.CabinetPart_search());
         search.getAccessibleContext().setAccessibleName(Bundle.CabinetPart_search());
@@ -87,12 +92,13 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
                 Buttons.plain(Pictogram.ADD, Bundle.CabinetPart_addHolder(), cares::add));
         JComponent cases = new PageScroll(holders);
         cases.setPreferredSize(new Dimension(Space.px(HOLDERS_PX), Space.px(LOWEST_PX)));
-        JPanel beside = new JPanel(new MigLayout("insets 0, fill, wrap 1", "[grow, fill]", "[][grow, fill]"));
+        JPanel beside =
+                new JPanel(new MigLayout("insets 0, fill, wrap 1, hidemode 3", "[grow, fill]", "[][top][grow, fill]"));
         beside.setOpaque(false);
         beside.add(new SectionHeading(Bundle.CabinetPart_bags()), "wmin 0");
-        JScrollPane list = new JScrollPane(bags);
+        beside.add(noBags, "wmin 0");
         list.setPreferredSize(new Dimension(Space.px(BAGS_PX), Space.px(LOWEST_PX)));
-        beside.add(list, "wmin 0");
+        beside.add(list, "wmin 0, pushy");
         JPanel all = new JPanel(
                 new MigLayout("insets " + Space.SECTION + ", fill, wrap 1, gapy " + Space.APART, "[grow, fill]"));
         all.setOpaque(false);
@@ -123,6 +129,8 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
             draw(sheet);
         }
         bags.show(sheet.bags());
+        noBags.setVisible(sheet.bags().isEmpty());
+        list.setVisible(!sheet.bags().isEmpty());
         find();
     }
 
@@ -195,7 +203,7 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
         bags.light(spots, searching);
     }
 
-    @Messages("CabinetPart.noStash=Drills can't be moved because the stash is switched off.")
+    @Messages("CabinetPart.noStash=Drills can't be moved because kits and pieces are switched off.")
     private void move(Spot from, Spot to) {
         Optional<Stash> stash = desk.workshop().find(Stash.class);
         if (stash.isEmpty()) {

@@ -40,7 +40,7 @@ final class CountSheet {
     }
 
     @Messages({
-        "CountSheet.noStash=Drills can't be counted because the stash is switched off.",
+        "CountSheet.noStash=Drills can't be counted because kits and pieces are switched off.",
         "# {0} - place",
         "CountSheet.title=Count what is in {0}",
         "CountSheet.do=Keep the count",

@@ -1,12 +1,15 @@
 package org.glintery.storage.ui;
 
 import java.util.Optional;
+import javax.swing.JPanel;
 import javax.swing.JSpinner;
 import javax.swing.JTextField;
 import javax.swing.SpinnerNumberModel;
+import net.miginfocom.swing.MigLayout;
 import org.glintery.api.storage.Holder;
 import org.glintery.workbench.parts.Asking;
 import org.glintery.workbench.parts.FormSheet;
+import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
 import org.glintery.workbench.parts.WrappedText;
 import org.openide.util.NbBundle.Messages;
@@ -14,6 +17,7 @@ import org.openide.util.NbBundle.Messages;
 /** Asks what a new holder is like. Event thread. */
 final class HolderForm {
 
+    private static final int WIDTH_PX = 460;
     private static final int MOST = 100;
     private static final int USUAL_ROWS = 6;
     private static final int USUAL_COLUMNS = 10;
@@ -46,7 +50,10 @@ final class HolderForm {
                 .field(Bundle.HolderForm_columns(), form.columns)
                 .wide(Bundle.HolderForm_capacity(), form.capacity, Bundle.HolderForm_capacityHint())
                 .whole(form.missing);
-        boolean wanted = Asking.ask(Bundle.HolderForm_title(), sheet, Bundle.HolderForm_do(), form::ready);
+        JPanel narrow = new JPanel(new MigLayout("insets 0", "[" + Space.px(WIDTH_PX) + "!, fill]"));
+        narrow.setOpaque(false);
+        narrow.add(sheet);
+        boolean wanted = Asking.ask(Bundle.HolderForm_title(), narrow, Bundle.HolderForm_do(), form::ready);
         return wanted ? Optional.of(form.holder()) : Optional.empty();
     }
 

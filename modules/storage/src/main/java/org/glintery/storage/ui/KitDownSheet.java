@@ -28,7 +28,7 @@ import org.openide.util.NbBundle.Messages;
 /** Asks which piece is kitted down and how large its repair packet is, shows the plan, and does it. Event thread. */
 final class KitDownSheet {
 
-    private static final int WIDTH_PX = 680;
+    private static final int WIDTH_PX = 640;
     private static final int HEIGHT_PX = 320;
     private static final int USUAL_REPAIR_DRILLS = 10;
     private static final int MOST_REPAIR_DRILLS = 10_000;

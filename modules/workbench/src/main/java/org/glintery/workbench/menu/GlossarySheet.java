@@ -1,5 +1,6 @@
 package org.glintery.workbench.menu;
 
+import java.awt.Dimension;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -12,11 +13,14 @@ import org.glintery.workbench.words.Word;
 import org.openide.DialogDescriptor;
 import org.openide.DialogDisplayer;
 import org.openide.util.NbBundle.Messages;
+import org.openide.util.Utilities;
 
 /** The words of the trade and ours, explained. Event thread. */
 final class GlossarySheet {
     private static final int WIDTH_PX = 620;
+    private static final int WORD_PX = 150;
     private static final int HEIGHT_PX = 560;
+    private static final int ROUND_IT_PX = 170;
 
     private GlossarySheet() {}
 
@@ -24,13 +28,14 @@ final class GlossarySheet {
     static void show() {
         JPanel page = new JPanel(new MigLayout(
                 "insets " + Space.SECTION + ", fillx, wrap 2, gapx " + Space.SECTION + ", gapy " + Space.APART,
-                "[150!][grow, fill]"));
+                "[" + Space.px(WORD_PX) + "!][grow, fill]"));
         words().forEach(word -> {
             page.add(Texts.heading(word.term()), "top");
             page.add(Texts.body(word.meaning()), "wmin 0");
         });
         PageScroll scroll = new PageScroll(page);
-        scroll.setPreferredSize(new java.awt.Dimension(Space.px(WIDTH_PX), Space.px(HEIGHT_PX)));
+        int room = Utilities.getUsableScreenBounds().height - Space.px(ROUND_IT_PX);
+        scroll.setPreferredSize(new Dimension(Space.px(WIDTH_PX), Math.min(Space.px(HEIGHT_PX), room)));
         DialogDescriptor descriptor = new DialogDescriptor(scroll, Bundle.GlossarySheet_title());
         descriptor.setOptions(new Object[] {DialogDescriptor.CLOSED_OPTION});
         descriptor.setModal(false);

@@ -19,13 +19,29 @@ import org.glintery.api.Stable;
 import org.openide.DialogDescriptor;
 import org.openide.DialogDisplayer;
 import org.openide.util.NbBundle.Messages;
+import org.openide.util.Utilities;
 
 /** Asks for something in a dialog of its own. Event thread; returns when the dialog is closed. */
 @Stable
 public final class Asking {
     private static final int MOST_TURNS = 6;
+    /** What a dialog has above and below its form, and the screen round it. */
+    private static final int ROUND_A_FORM_PX = 170;
 
     private Asking() {}
+
+    /** A form that is taller than the screen scrolls, up and down alone. */
+    static JComponent shown(JComponent sheet) {
+        Dimension size = sheet.getPreferredSize();
+        int most = Utilities.getUsableScreenBounds().height - Space.px(ROUND_A_FORM_PX);
+        if (size.height <= most) {
+            return sheet;
+        }
+        PageScroll scroll = new PageScroll(sheet);
+        int bar = scroll.getVerticalScrollBar().getPreferredSize().width;
+        scroll.setPreferredSize(new Dimension(size.width + bar, most));
+        return scroll;
+    }
 
     /** Gives the dialog the size that its form wants now. */
     public static void fit(JComponent form) {
@@ -100,6 +116,7 @@ public final class Asking {
         sheet.setBorder(Space.around(Space.SECTION));
         sheet.add(form);
         layOut(sheet);
+        JComponent shown = shown(sheet);
         int[] chosen = {-1};
         Dialog[] dialog = new Dialog[1];
         List<JButton> buttons = new ArrayList<>();
@@ -115,7 +132,7 @@ public final class Asking {
         }
         JButton none = Buttons.plain(leave, () -> {});
         buttons.add(none);
-        DialogDescriptor descriptor = new DialogDescriptor(sheet, title);
+        DialogDescriptor descriptor = new DialogDescriptor(shown, title);
         descriptor.setOptions(buttons.toArray());
         descriptor.setClosingOptions(new Object[] {none});
         dialog[0] = DialogDisplayer.getDefault().createDialog(descriptor);

@@ -89,7 +89,7 @@ public final class PictureStrip extends JPanel {
                             Buttons.icon(Pictogram.MOVE, Bundle.PictureStrip_first(name), () -> put.accept(picture))));
         }
         ways.add(Buttons.icon(Pictogram.REMOVE, Bundle.PictureStrip_remove(name), () -> acts.remove(picture)));
-        cell.add(ways);
+        cell.add(ways, "growx 0, center");
         return cell;
     }
 

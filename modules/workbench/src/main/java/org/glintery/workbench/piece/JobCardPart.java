@@ -81,10 +81,9 @@ final class JobCardPart implements ScreenPart<JobCardFacts> {
         inside.add(title, "wmin 0");
         inside.add(edit, "top, spany " + rows + ", wrap");
         if (low) {
-            JPanel last =
-                    new JPanel(new MigLayout("insets 0, fillx, hidemode 3, gapx " + Space.APART, "[][grow, fill]"));
+            JPanel last = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, gapx 0", "[][grow, fill]"));
             last.setOpaque(false);
-            last.add(score);
+            last.add(score, "gapright " + Space.APART);
             last.add(standing, "wmin 0");
             inside.add(last, "wmin 0");
         } else {

@@ -67,7 +67,7 @@ public final class PieceForm extends JPanel {
     }
 
     @Messages({
-        "PieceForm.noStash=Kits and pieces are switched off. Switch the stash on to change a piece.",
+        "PieceForm.noStash=Kits and pieces are switched off. Switch them on to change a piece.",
         "PieceForm.title=Title",
         "PieceForm.standing=Where it is in its life",
         "PieceForm.since=Since",

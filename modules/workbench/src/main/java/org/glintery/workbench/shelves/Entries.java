@@ -28,7 +28,7 @@ public final class Entries {
         "Entries.pieceTitle=A piece of your own",
         "Entries.ofKitTitle=A piece of this kit",
         "Entries.pieceDo=Shelve it",
-        "Entries.noStash=Kits and pieces are switched off. Switch the stash on to shelve a kit.",
+        "Entries.noStash=Kits and pieces are switched off. Switch them on to shelve a kit.",
         "Entries.noFinishes=Finishes are switched off. Switch them on to write a finish.",
         "Entries.noLegends=Legend files can't be read because bringing kits in is switched off."
     })

@@ -29,7 +29,7 @@ import org.openide.util.NbBundle.Messages;
     "import-unreadable=This is not an export of a workshop: {0}. Nothing was imported.",
     "# {0} - hash",
     "import-bad-bytes=the bytes of the picture {0} are damaged",
-    "import-other=a part of it can''t be as it is written",
+    "import-other=a part of it can't be as it is written",
     "import-sentence=Import a workshop"
 })
 final class JsonImport {

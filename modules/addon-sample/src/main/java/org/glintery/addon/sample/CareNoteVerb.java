@@ -63,7 +63,7 @@ public final class CareNoteVerb implements Verb {
 
     @Messages({
         "# {0} - what was typed",
-        "CareNoteVerb.when=--on ''{0}'' is not understood. Write 2025-03-31 or 'about October 2024'."
+        "CareNoteVerb.when=--on ''{0}'' is not understood. Write 2025-03-31 or ''about October 2024''."
     })
     private static VerbResult write(VerbCall call, Stored<Piece> piece) {
         LocalDate today = LocalDate.now(call.clock());

@@ -39,7 +39,7 @@ import org.openide.util.NbBundle.Messages;
     "kit-gone=This kit is not in the workshop any more. Nothing was written.",
     "# {0} - what is wrong",
     "kit-not-writable=This kit does not fit into a kit file: {0}. Nothing was written.",
-    "kit-too-large-to-write=This kit''s pictures are too large for one file of 64 MiB. Nothing was written; take some out."
+    "kit-too-large-to-write=This kit's pictures are too large for one file of 64 MiB. Nothing was written; take some out."
 })
 final class JsonKitFiles implements KitFiles {
     private static final int MOST_BYTES = 64 << 20;

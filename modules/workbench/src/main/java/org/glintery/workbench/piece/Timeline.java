@@ -9,6 +9,7 @@ import org.glintery.api.activework.Question;
 import org.glintery.api.activework.Sitting;
 import org.glintery.api.finishes.Finish;
 import org.glintery.api.framing.FramePlan;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Kit;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.time.About;
@@ -29,8 +30,9 @@ final class Timeline {
         "Timeline.began=Begun",
         "Timeline.finished=Finished",
         "# {0} - how many",
-        "# {1} - last day",
-        "Timeline.sittings={0,choice,1#One sitting|1<{0} sittings}, the last {1}",
+        "# {1} - how many in words",
+        "# {2} - last day",
+        "Timeline.sittings={0,choice,1#One sitting|1<{1} sittings}, the last {2}",
         "Timeline.firstSitting=First sitting",
         "# {0} - the question",
         "Timeline.asked=Asked: {0}",
@@ -76,7 +78,9 @@ final class Timeline {
         if (!days.isEmpty()) {
             events.add(new Event(Optional.of(days.get(0)), Bundle.Timeline_firstSitting()));
             About last = days.get(days.size() - 1);
-            events.add(new Event(Optional.of(last), Bundle.Timeline_sittings(days.size(), last.words())));
+            events.add(new Event(
+                    Optional.of(last),
+                    Bundle.Timeline_sittings(days.size(), Balance.grouped(days.size()), last.words())));
         }
     }
 

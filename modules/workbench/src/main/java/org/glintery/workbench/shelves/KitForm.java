@@ -10,6 +10,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.exchange.LegendReader;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.Canvas;
 import org.glintery.api.stash.Coverage;
@@ -113,10 +114,14 @@ final class KitForm extends JPanel {
         return (dot > 0 ? name.substring(0, dot) : name).replace('_', ' ');
     }
 
-    @Messages({"# {0} - how many", "KitForm.pictureCount={0,choice,1#One picture|1<{0} pictures} so far."})
+    @Messages({
+        "# {0} - how many",
+        "# {1} - how many in words",
+        "KitForm.pictureCount={0,choice,1#One picture|1<{1} pictures} so far."
+    })
     void addPicture(PictureDrop.Taken taken) {
         pictures.add(taken);
-        pictureWords.setText(Bundle.KitForm_pictureCount(pictures.size()));
+        pictureWords.setText(Bundle.KitForm_pictureCount(pictures.size(), Balance.grouped(pictures.size())));
     }
 
     void legendRead(Path file, LegendReader.Reading reading) {

@@ -9,6 +9,7 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.finishes.Finish;
 import org.glintery.api.finishes.Finishes;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.workshop.Blob;
 import org.glintery.workbench.parts.AboutField;
 import org.glintery.workbench.parts.Asking;
@@ -75,10 +76,14 @@ final class OldFinishes {
                 Bundle.OldFinishes_write());
     }
 
-    @Messages({"# {0} - how many", "OldFinishes.photos={0,choice,1#One photo|1<{0} photos} for this one."})
+    @Messages({
+        "# {0} - how many",
+        "# {1} - how many in words",
+        "OldFinishes.photos={0,choice,1#One photo|1<{1} photos} for this one."
+    })
     private void addPhoto(PictureDrop.Taken taken) {
         photos.add(taken);
-        told.setText(Bundle.OldFinishes_photos(photos.size()));
+        told.setText(Bundle.OldFinishes_photos(photos.size(), Balance.grouped(photos.size())));
     }
 
     @Messages({

@@ -105,7 +105,8 @@ record ScriptedVerbs(Path folder) {
                                 .with("count", "5")),
                 new Step(
                         "drills stocktake",
-                        call -> call.with("code", "T1").with("spot", "bag:b2").with("count", "7")));
+                        call -> call.with("code", "T1").with("spot", "bag:b2").with("count", "7")),
+                new Step("workshop keep", call -> call.with("what", "book")));
     }
 
     /** Brings another workshop in; only an empty one takes it. */

@@ -8,8 +8,10 @@ import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.PictureFacts;
 import org.glintery.api.workshop.Precondition;
+import org.openide.util.NbBundle.Messages;
 
 /** Works a change out on a draft, step by step; the first step that can't be refuses the whole. Writer thread. */
+@Messages({"# {0} - instant", "recorded-at=recorded at {0}"})
 final class ChangeMaking {
     private final Names names;
     private final LedgerBook ledger;
@@ -80,8 +82,8 @@ final class ChangeMaking {
         LedgerAction action = post.action();
         return action.recordedAt().map(EpochNanos::fits).orElse(true)
                 ? ledger.post(action, post.sides(), draft)
-                : Optional.of(
-                        Refusals.malformed("recorded at " + action.recordedAt().get()));
+                : Optional.of(Refusals.malformed(
+                        Bundle.recorded_at(action.recordedAt().get())));
     }
 
     private static Optional<Refusal> add(Blob blob, Draft draft) {

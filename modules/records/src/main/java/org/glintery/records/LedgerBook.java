@@ -6,11 +6,13 @@ import java.util.UUID;
 import org.glintery.api.Refusal;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.LedgerAction;
+import org.openide.util.NbBundle.Messages;
 
 /**
  * The rules of the ledger, one action at a time. An id said again with the same content counts once.
  * Whether a bag or a piece has a document is not asked: the ledger knows no other types. Writer thread only.
  */
+@Messages({"takes-back-more=it takes back more than there is"})
 final class LedgerBook {
     private final Names names;
     private final LedgerMemory memory;
@@ -108,7 +110,7 @@ final class LedgerBook {
         }
         BalanceMap after = apply(effect, draft.balances());
         if (rules.belowNothing(effect, after)) {
-            return Optional.of(Refusals.malformed("it takes back more than there is"));
+            return Optional.of(Refusals.malformed(Bundle.takes_back_more()));
         }
         long sequence = memory.last() + draft.movements().size() + 1;
         draft.book(new RowMaking(names, draft).row(action, effect, sequence, reverses), after);

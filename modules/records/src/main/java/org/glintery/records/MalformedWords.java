@@ -8,8 +8,27 @@ import com.fasterxml.jackson.databind.exc.InvalidFormatException;
 import com.fasterxml.jackson.databind.exc.ValueInstantiationException;
 import java.io.IOException;
 import org.glintery.api.MalformedException;
+import org.openide.util.NbBundle.Messages;
 
 /** Says in plain words what Jackson found wrong, and where. */
+@Messages({
+    "# {0} - where",
+    "# {1} - why not",
+    "malformed-value={0} is not right: {1}",
+    "# {0} - where",
+    "# {1} - what stands there",
+    "malformed-word={0} can''t be \"{1}\"",
+    "# {0} - where",
+    "malformed-missing={0} is missing",
+    "# {0} - where",
+    "malformed-kind={0} is not of the kind that belongs here",
+    "malformed-whole=the value",
+    "malformed-deep=the JSON nests deeper than 200 or a part of it is too long",
+    "# {0} - line",
+    "# {1} - column",
+    "malformed-json-at=not JSON at line {0}, column {1}",
+    "malformed-json=not JSON"
+})
 final class MalformedWords {
     private static final int MOST_SHOWN = 60;
 
@@ -20,34 +39,36 @@ final class MalformedWords {
             return ours;
         }
         if (fault instanceof JsonMappingException mapping) {
-            return new MalformedException(path(mapping) + " " + what(mapping), fault);
+            return new MalformedException(words(path(mapping), mapping), fault);
         }
         if (fault instanceof StreamConstraintsException) {
-            return new MalformedException("the JSON nests deeper than 200 or a part of it is too long", fault);
+            return new MalformedException(Bundle.malformed_deep(), fault);
         }
         if (fault instanceof JsonParseException parse && parse.getLocation() != null) {
             var at = parse.getLocation();
-            return new MalformedException("not JSON at line " + at.getLineNr() + ", column " + at.getColumnNr(), fault);
+            return new MalformedException(
+                    Bundle.malformed_json_at(Integer.toString(at.getLineNr()), Integer.toString(at.getColumnNr())),
+                    fault);
         }
-        return new MalformedException("not JSON", fault);
+        return new MalformedException(Bundle.malformed_json(), fault);
     }
 
-    private static String what(JsonMappingException fault) {
+    private static String words(String where, JsonMappingException fault) {
         Throwable cause = fault.getCause();
         if (cause instanceof MalformedException ours) {
-            return "is not right: " + ours.getMessage();
+            return Bundle.malformed_value(where, ours.getMessage());
         }
         if (fault instanceof ValueInstantiationException && cause != null && cause.getMessage() != null) {
-            return "is not right: " + cause.getMessage();
+            return Bundle.malformed_value(where, cause.getMessage());
         }
         if (fault instanceof InvalidFormatException format) {
-            return "can't be \"" + shown(format.getValue()) + "\"";
+            return Bundle.malformed_word(where, shown(format.getValue()));
         }
         String original = ((JsonProcessingException) fault).getOriginalMessage();
         if (original.startsWith("Missing required creator property") || original.startsWith("Null value for creator")) {
-            return "is missing";
+            return Bundle.malformed_missing(where);
         }
-        return "is not of the kind that belongs here";
+        return Bundle.malformed_kind(where);
     }
 
     private static String shown(Object value) {
@@ -64,6 +85,6 @@ final class MalformedWords {
                 path.append(path.isEmpty() ? "" : ".").append(step.getFieldName());
             }
         }
-        return path.isEmpty() ? "the value" : path.toString();
+        return path.isEmpty() ? Bundle.malformed_whole() : path.toString();
     }
 }

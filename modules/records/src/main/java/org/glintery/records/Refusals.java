@@ -42,6 +42,9 @@ import org.openide.util.NbBundle.Messages;
     "wrong-hash=This picture is not what its hash says. Nothing was changed.",
     "# {0} - kind of document",
     "document-newer=This {0} was written by a newer Glintery and can only be looked at. Nothing was changed; update Glintery to change it.",
+    "words-bag=the bag",
+    "words-pocket=the pocket",
+    "words-canvas=the canvas",
     "# {0} - what is wrong",
     "malformed=This can''t be kept as it is: {0}. Nothing was changed.",
     "ledger-unreadable=What was booked in this workshop can't be read, so nothing more can be kept in it. Nothing was changed; restore a backup into a new folder.",
@@ -163,8 +166,11 @@ final class Refusals {
 
     private static String words(Spot spot) {
         if (spot instanceof Spot.InBag) {
-            return "the bag";
+            return Bundle.words_bag();
         }
-        return spot instanceof Spot.InPocket ? "the pocket" : spot.isBoundary() ? spot.toString() : "the canvas";
+        if (spot instanceof Spot.InPocket) {
+            return Bundle.words_pocket();
+        }
+        return spot.isBoundary() ? spot.toString() : Bundle.words_canvas();
     }
 }

@@ -19,7 +19,47 @@ import org.glintery.api.workshop.Workshop;
 import org.openide.util.NbBundle.Messages;
 
 /** Compares what is in memory with what is on disk. Repairs nothing. Writer thread. */
-@Messages({"# {0} - document", "check-document-twice=The document {0} is there twice."})
+@Messages({
+    "# {0} - document",
+    "check-document-twice=The document {0} is there twice.",
+    "# {0} - number of bookings",
+    "# {1} - number of ids",
+    "check-ids=There are {0} bookings but {1} ids.",
+    "check-no-ledger=What was booked can''t be read. Restore a backup into a new folder.",
+    "# {0} - drill",
+    "# {1} - spot",
+    "check-negative=Less than nothing of {0} lies in {1}.",
+    "# {0} - drill",
+    "# {1} - amount in memory",
+    "# {2} - sum of the bookings",
+    "check-house={0}: {1} in the house, and the bookings add up to {2}.",
+    "# {0} - drill",
+    "# {1} - spot",
+    "# {2} - amount in memory",
+    "# {3} - sum of the bookings",
+    "check-balance={0} in {1}: {2}, and the bookings add up to {3}.",
+    "# {0} - number on disk",
+    "# {1} - number in memory",
+    "check-count=There are {0} documents on disk and {1} in memory.",
+    "# {0} - document",
+    "# {1} - what is wrong",
+    "check-unfit=The document {0} does not fit its kind: {1}",
+    "# {0} - document",
+    "# {1} - what is wrong",
+    "check-unreadable=The document {0} can''t be read: {1}",
+    "# {0} - document",
+    "check-damaged=The document {0} is damaged.",
+    "# {0} - document",
+    "check-other=The document {0} is not the one in memory.",
+    "# {0} - drill",
+    "check-set-aside=What is set aside of {0} is not what its documents say.",
+    "# {0} - picture",
+    "check-picture-missing=The picture {0} is missing.",
+    "# {0} - picture",
+    "check-picture-changed=The picture {0} was changed or damaged.",
+    "# {0} - picture",
+    "check-picture-unreadable=The picture {0} can''t be read."
+})
 final class WorkshopCheck {
     private final Tables tables;
     private final Names names;
@@ -42,8 +82,8 @@ final class WorkshopCheck {
         tables.movements().scan(scan);
         compare(state.balances(), scan.balances(names.spots()));
         if (memory.ids().size() != memory.last()) {
-            problems.add("The ledger has " + memory.last() + " entries but "
-                    + memory.ids().size() + " ids.");
+            problems.add(Bundle.check_ids(
+                    Balance.grouped(memory.last()), Balance.grouped(memory.ids().size())));
         }
         documents(state);
         reservations(state);
@@ -54,7 +94,7 @@ final class WorkshopCheck {
 
     /** What can be told although the ledger can't be read. */
     Workshop.CheckReport withoutLedger(State state) throws SQLException {
-        problems.add("The ledger can't be read. Restore a backup into a new folder.");
+        problems.add(Bundle.check_no_ledger());
         documents(state);
         state.blobs().values().forEach(this::blob);
         return new Workshop.CheckReport(
@@ -71,9 +111,8 @@ final class WorkshopCheck {
                     same(spot, drill, Balance.ZERO, added);
                 }
                 if (!names.spots().value(spot).isBoundary() && balance.count() < 0) {
-                    problems.add("Less than nothing of "
-                            + names.drills().value(drill).words() + " lies in "
-                            + names.spots().value(spot) + ".");
+                    problems.add(Bundle.check_negative(
+                            names.drills().value(drill).words(), names.spots().value(spot)));
                 }
             });
         }
@@ -81,26 +120,30 @@ final class WorkshopCheck {
             int drill = number;
             seen.of(drill).forEach((spot, balance) -> same(spot, drill, balance, seen));
             if (seen.house(drill) != added.house(drill)) {
-                problems.add("There are " + seen.house(drill) + " of "
-                        + names.drills().value(drill).words() + " in the house, the ledger adds up to "
-                        + added.house(drill) + ".");
+                problems.add(Bundle.check_house(
+                        names.drills().value(drill).words(),
+                        Balance.grouped(seen.house(drill)),
+                        Balance.grouped(added.house(drill))));
             }
         }
     }
 
     private void same(int spot, int drill, Balance balance, BalanceMap other) {
         if (!other.at(spot, drill).equals(balance)) {
-            problems.add("The balance of " + names.drills().value(drill).words() + " in "
-                    + names.spots().value(spot) + " is " + balance + ", the ledger adds up to "
-                    + other.at(spot, drill) + ".");
+            problems.add(Bundle.check_balance(
+                    names.drills().value(drill).words(),
+                    names.spots().value(spot),
+                    balance.words(),
+                    other.at(spot, drill).words()));
         }
     }
 
     private void documents(State state) throws SQLException {
         Documents onDisk = tables.documents().load();
         if (onDisk.count() != state.documents().count()) {
-            problems.add("There are " + onDisk.count() + " documents on disk and "
-                    + state.documents().count() + " in memory.");
+            problems.add(Bundle.check_count(
+                    Balance.grouped(onDisk.count()),
+                    Balance.grouped(state.documents().count())));
         }
         Set<DocRef> seen = new HashSet<>();
         onDisk.present().forEach(document -> {
@@ -109,16 +152,15 @@ final class WorkshopCheck {
             }
             try {
                 fit.problem(document.ref(), document.typeVersion(), document.body(codec))
-                        .ifPresent(problem ->
-                                problems.add("The document " + document.ref() + " does not fit its kind: " + problem));
+                        .ifPresent(problem -> problems.add(Bundle.check_unfit(document.ref(), problem)));
             } catch (MalformedException e) {
-                problems.add("The document " + document.ref() + " can't be read: " + e.getMessage());
+                problems.add(Bundle.check_unreadable(document.ref(), e.getMessage()));
             } catch (GlinteryException e) {
-                problems.add("The document " + document.ref() + " is damaged.");
+                problems.add(Bundle.check_damaged(document.ref()));
             }
             Optional<Document> known = state.documents().find(document.ref());
             if (known.isEmpty() || known.get().version() != document.version()) {
-                problems.add("The document " + document.ref() + " is not the one in memory.");
+                problems.add(Bundle.check_other(document.ref()));
             }
         });
     }
@@ -136,8 +178,7 @@ final class WorkshopCheck {
         for (int drill : drills) {
             if (!Objects.equals(
                     told.byDrill().get(drill), state.reserved().byDrill().get(drill))) {
-                problems.add("What is set aside of "
-                        + names.drills().value(drill).words() + " is not what its documents say.");
+                problems.add(Bundle.check_set_aside(names.drills().value(drill).words()));
             }
         }
     }
@@ -146,12 +187,12 @@ final class WorkshopCheck {
         try {
             Optional<byte[]> bytes = blobs.read(blob.hash());
             if (bytes.isEmpty()) {
-                problems.add("The picture " + blob.hash() + " is missing.");
+                problems.add(Bundle.check_picture_missing(blob.hash()));
             } else if (!Blob.hash(bytes.get()).equals(blob.hash())) {
-                problems.add("The picture " + blob.hash() + " was changed or damaged.");
+                problems.add(Bundle.check_picture_changed(blob.hash()));
             }
         } catch (IOException e) {
-            problems.add("The picture " + blob.hash() + " can't be read.");
+            problems.add(Bundle.check_picture_unreadable(blob.hash()));
         }
     }
 }

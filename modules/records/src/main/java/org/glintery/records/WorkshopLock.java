@@ -17,8 +17,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.glintery.api.GlinteryException;
+import org.openide.util.NbBundle.Messages;
 
 /** Sees to it that one process has a workshop. Who it is stands in a file beside the lock. */
+@Messages({
+    "lock-unknown=another program",
+    "lock-here=this computer",
+    "# {0} - process",
+    "# {1} - computer",
+    "# {2} - time",
+    "lock-self=process {0} on {1}, since {2}"
+})
 final class WorkshopLock implements AutoCloseable {
     private static final String LOCK = "workshop.lock";
     private static final String OWNER = "workshop.owner";
@@ -80,7 +89,7 @@ final class WorkshopLock implements AutoCloseable {
             return Files.readString(folder.resolve(OWNER), StandardCharsets.UTF_8)
                     .strip();
         } catch (IOException e) {
-            return "another program";
+            return Bundle.lock_unknown();
         }
     }
 
@@ -89,12 +98,12 @@ final class WorkshopLock implements AutoCloseable {
         try {
             host = InetAddress.getLocalHost().getHostName();
         } catch (UnknownHostException e) {
-            host = "this computer";
+            host = Bundle.lock_here();
         }
         String since = DateTimeFormatter.ofPattern("d MMMM uuuu HH:mm", Locale.ENGLISH)
                 .withZone(ZoneId.systemDefault())
                 .format(now);
-        return "process " + ProcessHandle.current().pid() + " on " + host + ", since " + since;
+        return Bundle.lock_self(Long.toString(ProcessHandle.current().pid()), host, since);
     }
 
     @Override

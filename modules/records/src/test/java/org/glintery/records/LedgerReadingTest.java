@@ -101,7 +101,7 @@ class LedgerReadingTest {
             Result<Applied> undone = workshop.undo();
             assertThat(undone).isInstanceOf(Result.Refused.class);
             assertThat(workshop.check().problems())
-                    .containsExactly("The ledger can't be read. Restore a backup into a new folder.");
+                    .containsExactly("What was booked can't be read. Restore a backup into a new folder.");
         }
     }
 

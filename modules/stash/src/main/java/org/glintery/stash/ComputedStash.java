@@ -74,6 +74,11 @@ public final class ComputedStash implements Stash {
     }
 
     @Override
+    public Result<ChangeSet> keepDrills(View view) {
+        return new DepthRaising(view).raise();
+    }
+
+    @Override
     public List<LineSupply> supplies(View view, UUID piece) {
         return new LineSupplies(view, piece).tell();
     }

@@ -57,7 +57,14 @@ final class SupplyBooking {
 
     /** Books the legend's supplies, when the workshop keeps drills and the piece's are in the house. */
     void book(ChangeSet.Builder change, List<LegendLine> legend) {
-        if (!Settings.keepsDrills(view) || !IN_THE_HOUSE.contains(value.standing())) {
+        if (Settings.keepsDrills(view)) {
+            bookFromNowOn(change, legend);
+        }
+    }
+
+    /** The same in the change that begins to keep drills. */
+    void bookFromNowOn(ChangeSet.Builder change, List<LegendLine> legend) {
+        if (!IN_THE_HOUSE.contains(value.standing())) {
             return;
         }
         Optional<Stored<SuppliesBooked>> booked = view.find(SuppliesBooked.TYPE, piece);

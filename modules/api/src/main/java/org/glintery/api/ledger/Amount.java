@@ -2,6 +2,7 @@ package org.glintery.api.ledger;
 
 import java.util.Optional;
 import org.glintery.api.Stable;
+import org.glintery.api.internal.Wording;
 
 /**
  * How many, with how sure. Not known is never 0.
@@ -69,6 +70,7 @@ public record Amount(Basis basis, Optional<Long> count, long uncertainty) {
 
     /** "about 1 840 (±40)", "200", "not counted yet". Thin spaces group thousands. */
     public String words() {
-        return count.map(c -> Balance.words(c, uncertainty, false)).orElse("not counted yet");
+        return count.map(c -> Balance.words(c, uncertainty, false))
+                .orElseGet(() -> Wording.of(Amount.class, "unknown"));
     }
 }

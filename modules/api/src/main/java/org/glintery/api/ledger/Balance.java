@@ -2,6 +2,7 @@ package org.glintery.api.ledger;
 
 import java.util.Locale;
 import org.glintery.api.Stable;
+import org.glintery.api.internal.Wording;
 
 /**
  * What lies in one spot of one drill.
@@ -39,11 +40,11 @@ public record Balance(long count, long variance, int uncounted) {
 
     static String words(long count, long uncertainty, boolean more) {
         String number = grouped(count);
-        String known = uncertainty == 0 ? number : "about " + number + " (±" + grouped(uncertainty) + ")";
+        String known = uncertainty == 0 ? number : Wording.of(Balance.class, "about", number, grouped(uncertainty));
         if (!more) {
             return known;
         }
-        return count == 0 ? "some, not counted yet" : known + " and some not counted yet";
+        return count == 0 ? Wording.of(Balance.class, "uncounted") : Wording.of(Balance.class, "andUncounted", known);
     }
 
     /** A whole number with its thousands set apart by thin spaces, as everywhere. */

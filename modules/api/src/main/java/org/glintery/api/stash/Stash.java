@@ -76,6 +76,12 @@ public interface Stash extends CompletionPart {
     Result<ChangeSet> describe(View view, String card, String code, CardEntry entry);
 
     /**
+     * From now on the drills are kept as well: the setting, and what came with the pieces that are in the house. Changes
+     * nothing where they are kept already.
+     */
+    Result<ChangeSet> keepDrills(View view);
+
+    /**
      * How each legend line of a piece stands, in the legend's order; empty when there is no legend. Lines that share a drill
      * are told of together on the first of them.
      */

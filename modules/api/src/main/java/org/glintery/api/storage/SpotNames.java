@@ -8,6 +8,7 @@ import org.glintery.api.MalformedException;
 import org.glintery.api.PlainText;
 import org.glintery.api.Result;
 import org.glintery.api.Stable;
+import org.glintery.api.internal.Wording;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.workshop.ByName;
@@ -91,24 +92,33 @@ public final class SpotNames {
     /** @param making what a change is about to do: the bags that it makes have their names from there */
     public static String words(View view, Spot spot, List<? extends Operation> making) {
         if (spot instanceof Spot.InBag in) {
-            return bagName(view, in.bag(), making).map(name -> "bag " + name).orElse("a bag that is gone");
+            return bagName(view, in.bag(), making)
+                    .map(name -> text("bag", name))
+                    .orElseGet(() -> text("bagGone"));
         }
         if (spot instanceof Spot.InPocket in) {
             Optional<Holder> holder = view.find(Holder.TYPE, in.holder()).map(Stored::value);
-            return holder.map(Holder::name).orElse("a holder that is gone") + ", "
-                    + pocketName(holder, in.pocket()).orElse("a pocket that is gone");
+            return text(
+                    "pocket",
+                    holder.map(Holder::name).orElseGet(() -> text("holderGone")),
+                    pocketName(holder, in.pocket()).orElseGet(() -> text("pocketGone")));
         }
         if (spot instanceof Spot.OnCanvas on) {
-            return "the canvas of " + pieceTitle(view, on.piece()).orElse("a piece that is gone");
+            return text("canvas", pieceTitle(view, on.piece()).orElseGet(() -> text("pieceGone")));
         }
         Spot.Boundary edge = (Spot.Boundary) spot;
-        String base = switch (edge.edge()) {
-            case SUPPLIER -> "a supplier";
-            case LOST -> "lost";
-            case FOUND -> "found";
-            case SWAPPED -> "swapped";
-        };
-        return edge.name().map(n -> base + " (" + n + ")").orElse(base);
+        String base = text(
+                switch (edge.edge()) {
+                    case SUPPLIER -> "supplier";
+                    case LOST -> "lost";
+                    case FOUND -> "found";
+                    case SWAPPED -> "swapped";
+                });
+        return edge.name().map(name -> text("named", base, name)).orElse(base);
+    }
+
+    private static String text(String key, String... values) {
+        return Wording.of(SpotNames.class, key, values);
     }
 
     private static Result<Resolved> bag(View view, String name) {
@@ -142,7 +152,7 @@ public final class SpotNames {
                         }
                     }
                     return Result.refused(
-                            "unknown-name", holder.value().name() + " has no pocket called '" + pocketName + "'.");
+                            "unknown-name", text("noPocket", holder.value().name(), pocketName));
                 });
     }
 
@@ -151,10 +161,7 @@ public final class SpotNames {
     }
 
     private static Result<Resolved> notASpot(String written) {
-        return Result.refused(
-                "not-a-spot",
-                "'" + written + "' is not a spot. Write supplier, lost, swapped, found, bag:NAME, pocket:HOLDER/NAME or"
-                        + " canvas:PIECE.");
+        return Result.refused("not-a-spot", text("notASpot", written));
     }
 
     private static String decoded(String name) {

@@ -50,6 +50,6 @@ public record Blob(String hash, String mediaType, byte[] bytes) {
 
     @Override
     public String toString() {
-        return mediaType + " " + hash + ", " + bytes.length + " bytes";
+        return mediaType + " " + hash;
     }
 }

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.glintery.api.PlainText;
 import org.glintery.api.Result;
 import org.glintery.api.Stable;
+import org.glintery.api.internal.Wording;
 
 /** Finds a document by its id or by an unambiguous name. Pure; any thread. */
 @Stable
@@ -35,23 +35,25 @@ public final class ByName {
             return Result.ok(hits.get(0));
         }
         if (hits.isEmpty()) {
-            return Result.refused("unknown-name", "There is no " + type.name() + " called '" + written.strip() + "'.");
+            return Result.refused("unknown-name", Wording.of(ByName.class, "none", type.name(), written.strip()));
         }
-        String candidates = hits.stream()
-                .limit(12)
-                .map(s -> name.apply(s.value()) + " (" + s.id() + ")")
-                .collect(Collectors.joining(", "));
         return Result.refused(
-                "ambiguous-name", "Several are called '" + written.strip() + "': " + candidates + ". Use the id.");
+                "ambiguous-name",
+                Wording.of(ByName.class, "several", written.strip(), String.join(", ", candidates(hits, name))));
     }
 
     /** What may have been meant: the names that hold the text, each with its id, at most twelve. */
     public static <T extends Record> List<String> candidates(
             View view, DocumentType<T> type, Function<T, String> name, String written) {
         String wanted = lower(written);
-        return matching(view.all(type), s -> lower(name.apply(s.value())).contains(wanted)).stream()
+        return candidates(
+                matching(view.all(type), s -> lower(name.apply(s.value())).contains(wanted)), name);
+    }
+
+    private static <T extends Record> List<String> candidates(List<Stored<T>> found, Function<T, String> name) {
+        return found.stream()
                 .limit(12)
-                .map(s -> name.apply(s.value()) + " (" + s.id() + ")")
+                .map(s -> Wording.of(ByName.class, "candidate", name.apply(s.value()), s.id().toString()))
                 .toList();
     }
 

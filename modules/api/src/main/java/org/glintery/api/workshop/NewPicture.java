@@ -3,13 +3,12 @@ package org.glintery.api.workshop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.text.MessageFormat;
 import java.util.Optional;
-import java.util.ResourceBundle;
 import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.Stable;
+import org.glintery.api.internal.Wording;
 
 /** A picture that was checked, with its bytes: put both into the same change. */
 @Stable
@@ -51,8 +50,7 @@ public record NewPicture(Picture picture, Blob blob) {
         return Result.ok(new NewPicture(new Picture(blob.hash(), blob.mediaType(), caption), blob));
     }
 
-    private static String text(String key, Object... values) {
-        ResourceBundle texts = ResourceBundle.getBundle(NewPicture.class.getPackageName() + ".Bundle");
-        return MessageFormat.format(texts.getString("NewPicture." + key), values);
+    private static String text(String key, String... values) {
+        return Wording.of(NewPicture.class, key, values);
     }
 }

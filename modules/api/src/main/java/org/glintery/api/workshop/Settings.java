@@ -35,6 +35,14 @@ public record Settings(Depth depth, String currency, boolean demo) {
         return view.find(TYPE, ID).map(Stored::value);
     }
 
+    /** Adds another depth to a change; everything else stays as it was chosen. */
+    public static void choose(ChangeSet.Builder change, View view, Depth depth) {
+        Optional<Stored<Settings>> old = view.find(TYPE, ID);
+        Settings before = old.map(Stored::value).orElse(USUAL);
+        Settings now = new Settings(depth, before.currency(), before.demo());
+        old.ifPresentOrElse(stored -> change.replace(TYPE, stored, now), () -> change.create(TYPE, ID, now));
+    }
+
     public static boolean keepsDrills(View view) {
         return of(view).orElse(USUAL).depth() == Depth.DRILLS_AS_WELL;
     }

@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import org.glintery.api.Json;
@@ -13,6 +14,7 @@ import org.glintery.api.JsonCodec;
 import org.glintery.benchmarks.BenchmarkFailed;
 import org.glintery.benchmarks.packaged.Application;
 import org.glintery.benchmarks.packaged.PostedLines;
+import org.glintery.benchmarks.packaged.PostedMovement;
 
 /**
  * Rounds of posting, killing and looking at what is there. Most are short; some last a minute, since a database may lose
@@ -24,6 +26,9 @@ public final class KillRounds {
     private static final int LONG_MS = 55_000;
     private static final int LONG_SPREAD_MS = 20_000;
     private static final int MOST_IN_A_WORKSHOP = 150_000;
+    private static final String FIRST_LINE = "{\"movements\":[";
+    private static final String LAST_LINE = "]}";
+    private static final String BAG = "bag:";
 
     private final Application application;
     private final JsonCodec codec;
@@ -90,13 +95,10 @@ public final class KillRounds {
         try (var out = new BufferedReader(new InputStreamReader(ledger.getInputStream(), StandardCharsets.UTF_8))) {
             // one object with a movement on each line between its first and its last
             for (String line = out.readLine(); line != null; line = out.readLine()) {
-                if (!line.startsWith("{\"sequence\"")) {
+                if (line.equals(FIRST_LINE) || line.equals(LAST_LINE)) {
                     continue;
                 }
-                Json.Obj entry = object(line.endsWith(",") ? line.substring(0, line.length() - 1) : line);
-                comparison.entry(
-                        UUID.fromString(entry.text("id").orElseThrow()),
-                        entry.number("count").orElseThrow().intValueExact());
+                comparison.entry(posted(object(line.endsWith(",") ? line.substring(0, line.length() - 1) : line)));
             }
         }
         end(ledger);
@@ -104,6 +106,23 @@ public final class KillRounds {
             throw new BenchmarkFailed("the ledger prints another number of movements than the check counts");
         }
         return new Tally(printed, comparison.breaches().all(), problems);
+    }
+
+    /** An entry of the ledger as what was sent; whatever was not sent like this becomes none that was. */
+    private static PostedMovement posted(Json.Obj entry) {
+        Json.Obj drill = (Json.Obj) entry.get("drill").orElseThrow();
+        String to = entry.text("to").orElseThrow();
+        var movement = new PostedMovement(
+                UUID.fromString(entry.text("id").orElseThrow()),
+                drill.text("code").orElseThrow(),
+                to.startsWith(BAG) ? to.substring(BAG.length()) : to,
+                entry.number("count").orElseThrow().intValueExact());
+        boolean bought = entry.text("kind").equals(Optional.of("movement"))
+                && entry.text("from").equals(Optional.of("supplier"))
+                && entry.text("reason").equals(Optional.of("bought"))
+                && drill.text("card").equals(Optional.of("own"))
+                && to.startsWith(BAG);
+        return bought ? movement : new PostedMovement(movement.id(), "", "", 0);
     }
 
     private Json.Obj object(String text) {

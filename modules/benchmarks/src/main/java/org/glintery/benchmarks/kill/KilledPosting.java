@@ -15,6 +15,7 @@ import java.util.concurrent.TimeoutException;
 import org.glintery.benchmarks.BenchmarkFailed;
 import org.glintery.benchmarks.packaged.Application;
 import org.glintery.benchmarks.packaged.PostedLines;
+import org.glintery.benchmarks.packaged.PostedMovement;
 
 /** {@code drills post -} with lines without end, until its Java process is killed. */
 final class KilledPosting {
@@ -74,9 +75,9 @@ final class KilledPosting {
     private void sendWithoutEnd(OutputStream in) {
         try {
             for (int count = 1; ; count = count % 9_999 + 1) {
-                UUID id = lines.id();
-                promises.sent(id, count);
-                in.write((lines.movement(id, count) + "\n").getBytes(StandardCharsets.UTF_8));
+                PostedMovement movement = lines.movement(count);
+                promises.sent(movement);
+                in.write((movement.json() + "\n").getBytes(StandardCharsets.UTF_8));
                 in.flush();
             }
         } catch (IOException e) {

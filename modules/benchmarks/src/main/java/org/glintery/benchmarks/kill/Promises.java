@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import org.glintery.benchmarks.packaged.PostedMovement;
 
 /**
  * What was sent to be booked in one workshop, and what was promised to be kept. One thread sends, another reads what is
@@ -13,11 +14,11 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class Promises {
 
-    private final Map<UUID, Integer> sent = new ConcurrentHashMap<>();
+    private final Map<UUID, PostedMovement> sent = new ConcurrentHashMap<>();
     private final Set<UUID> printed = new HashSet<>();
 
-    void sent(UUID id, int count) {
-        sent.put(id, count);
+    void sent(PostedMovement movement) {
+        sent.put(movement.id(), movement);
     }
 
     void printed(UUID id) {
@@ -37,7 +38,7 @@ final class Promises {
      *
      * @param missing promised and not there
      * @param doubled there more than once
-     * @param strange there and not sent, or with another count
+     * @param strange there and not sent, or another movement than was sent
      */
     record Breaches(int missing, int doubled, int strange) {
         int all() {
@@ -47,11 +48,11 @@ final class Promises {
 
     /** Takes the entries of a ledger one by one. */
     final class Comparison {
-        private final Map<UUID, Integer> there = new HashMap<>();
+        private final Map<UUID, PostedMovement> there = new HashMap<>();
         private int doubled;
 
-        void entry(UUID id, int count) {
-            if (there.put(id, count) != null) {
+        void entry(PostedMovement movement) {
+            if (there.put(movement.id(), movement) != null) {
                 doubled++;
             }
         }

@@ -22,7 +22,7 @@ public final class PostedLines {
     public List<byte[]> single(int count) {
         List<byte[]> lines = new ArrayList<>(count);
         for (int i = 0; i < count; i++) {
-            lines.add((movement(id(), 1 + random.nextInt(400)) + "\n").getBytes(StandardCharsets.UTF_8));
+            lines.add((movement(1 + random.nextInt(400)).json() + "\n").getBytes(StandardCharsets.UTF_8));
         }
         return lines;
     }
@@ -33,23 +33,17 @@ public final class PostedLines {
         for (int i = 0; i < count; i++) {
             StringBuilder line = new StringBuilder("[");
             for (int m = 0; m < movements; m++) {
-                line.append(m == 0 ? "" : ",").append(movement(id(), 1 + random.nextInt(400)));
+                line.append(m == 0 ? "" : ",")
+                        .append(movement(1 + random.nextInt(400)).json());
             }
             lines.add(line.append("]\n").toString().getBytes(StandardCharsets.UTF_8));
         }
         return lines;
     }
 
-    /** One movement as JSON. */
-    public String movement(UUID id, int count) {
-        return "{\"id\":\"" + id
-                + "\",\"drill\":{\"shape\":\"square\",\"sizeMm\":2.5,\"body\":\"resin\",\"coating\":\"none\","
-                + "\"card\":\"own\",\"code\":\"P" + random.nextInt(CODES)
-                + "\"},\"from\":\"supplier\",\"to\":\"bag:posted "
-                + random.nextInt(BAGS) + "\",\"count\":" + count + ",\"reason\":\"bought\"}";
-    }
-
-    public UUID id() {
-        return new UUID(random.nextLong(), random.nextLong());
+    /** The next movement. */
+    public PostedMovement movement(int count) {
+        var id = new UUID(random.nextLong(), random.nextLong());
+        return new PostedMovement(id, "P" + random.nextInt(CODES), "posted " + random.nextInt(BAGS), count);
     }
 }

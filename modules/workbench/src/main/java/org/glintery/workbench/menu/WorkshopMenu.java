@@ -3,6 +3,7 @@ package org.glintery.workbench.menu;
 import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.Action;
+import org.glintery.api.stash.Stash;
 import org.glintery.workbench.parts.KeptDepth;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.shelves.Entries;
@@ -79,7 +80,8 @@ public final class WorkshopMenu {
                 Pictogram.WORKSHOP,
                 workshop -> Optional.of(KeptDepth.words(KeptDepth.other(workshop.view()))),
                 desk -> desk.change(
-                        view -> KeptDepth.change(KeptDepth.other(view)).apply(view),
+                        view -> KeptDepth.change(desk.workshop().find(Stash.class), KeptDepth.other(view))
+                                .apply(view),
                         applied -> desk.say(Bundle.WorkshopMenu_depthChanged())));
     }
 

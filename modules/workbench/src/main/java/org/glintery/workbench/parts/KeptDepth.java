@@ -4,10 +4,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.glintery.api.Result;
 import org.glintery.api.Stable;
+import org.glintery.api.stash.Stash;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Settings.Depth;
-import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.openide.util.NbBundle.Messages;
 
@@ -21,15 +21,14 @@ public final class KeptDepth {
         return depth == Depth.ONLY_THE_BOOK ? Bundle.KeptDepth_book() : Bundle.KeptDepth_drills();
     }
 
-    public static Function<View, Result<ChangeSet>> change(Depth depth) {
+    /** @param stash books what came with the pieces when drills begin to be kept; without it nothing is booked */
+    public static Function<View, Result<ChangeSet>> change(Optional<Stash> stash, Depth depth) {
         return view -> {
-            Optional<Stored<Settings>> old = view.find(Settings.TYPE, Settings.ID);
-            Settings before = old.map(Stored::value).orElse(Settings.USUAL);
-            Settings now = new Settings(depth, before.currency(), before.demo());
+            if (stash.isPresent() && depth == Depth.DRILLS_AS_WELL) {
+                return stash.get().keepDrills(view);
+            }
             ChangeSet.Builder change = ChangeSet.named(words(depth));
-            old.ifPresentOrElse(
-                    stored -> change.replace(Settings.TYPE, stored, now),
-                    () -> change.create(Settings.TYPE, Settings.ID, now));
+            Settings.choose(change, view, depth);
             return Result.ok(change.build());
         };
     }

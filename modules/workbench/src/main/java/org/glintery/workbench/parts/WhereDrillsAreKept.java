@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.glintery.api.Stable;
+import org.glintery.api.stash.Stash;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.View;
 import org.glintery.workbench.spi.Desk;
@@ -34,7 +35,8 @@ public final class WhereDrillsAreKept<M> implements ScreenPart<Optional<M>> {
                         Bundle.WhereDrillsAreKept_text(what),
                         Buttons.plain(
                                 KeptDepth.words(Settings.Depth.DRILLS_AS_WELL),
-                                () -> desk.change(KeptDepth.change(Settings.Depth.DRILLS_AS_WELL)))),
+                                () -> desk.change(KeptDepth.change(
+                                        desk.workshop().find(Stash.class), Settings.Depth.DRILLS_AS_WELL)))),
                 "note");
     }
 

@@ -72,7 +72,8 @@ final class RowMaker {
         text.append(PieceWords.standing(piece.standing())).append('\n');
         text.append(PieceWords.size(piece.canvas())).append('\n');
         piece.drillShape()
-                .ifPresent(shape -> text.append(PieceWords.shape(shape)).append(" drill\n"));
+                .ifPresent(shape ->
+                        text.append(PieceWords.shape(shape)).append(" ").append("drill\n"));
         sources.kit()
                 .ifPresent(k -> text.append(k.title())
                         .append('\n')

@@ -2,6 +2,7 @@ package org.glintery.workbench.parts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.Settings;
@@ -16,13 +17,15 @@ class KeptDepthTest {
                 new TestView(1).with(Settings.TYPE, Settings.ID, new Settings(Depth.ONLY_THE_BOOK, "NOK", true));
 
         assertThat(KeptDepth.other(view)).isEqualTo(Depth.DRILLS_AS_WELL);
-        assertThat(settings(KeptDepth.change(Depth.DRILLS_AS_WELL).apply(view).orThrow()))
+        assertThat(settings(KeptDepth.change(Optional.empty(), Depth.DRILLS_AS_WELL)
+                        .apply(view)
+                        .orThrow()))
                 .isEqualTo(new Settings(Depth.DRILLS_AS_WELL, "NOK", true));
     }
 
     @Test
     void beginsFromWhatIsUsual_whenNothingWasChosenYet() {
-        assertThat(settings(KeptDepth.change(Depth.ONLY_THE_BOOK)
+        assertThat(settings(KeptDepth.change(Optional.empty(), Depth.ONLY_THE_BOOK)
                         .apply(new TestView(1))
                         .orThrow()))
                 .isEqualTo(new Settings(Depth.ONLY_THE_BOOK, Settings.USUAL.currency(), false));

@@ -15,6 +15,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Operation;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
@@ -86,7 +87,8 @@ public final class KitAddVerb implements Verb {
         if (!badRows.isEmpty()) {
             return VerbResult.refused("bad-rows", badRowsText(badRows));
         }
-        Result<ChangeSet> withSource = change.then(made -> Result.ok(made.join(source(call, bagSize))));
+        Result<ChangeSet> withSource = change.then(
+                made -> Result.ok(made.join(source(call, bagSize, adding.making()))));
         return VerbSteps.apply(call, withSource, () -> {
             saidByTheFile(adding, change).forEach(call::say);
             KitAdded added = KitAdded.of(adding, true, warnings);
@@ -113,10 +115,11 @@ public final class KitAddVerb implements Verb {
         return warnings;
     }
 
-    /** The bag size that was told is kept with its source, for the next kit. */
+    /** The bag size that was told is kept with its source, for the next kit; and the place is made. */
     @Messages("KitAddVerb.keepBagSize=Keep the bag size")
-    private static ChangeSet source(VerbCall call, Optional<Integer> bagSize) {
-        ChangeSet.Builder change = ChangeSet.named(Bundle.KitAddVerb_keepBagSize());
+    private static ChangeSet source(VerbCall call, Optional<Integer> bagSize, List<Operation> making) {
+        ChangeSet.Builder change =
+                ChangeSet.named(Bundle.KitAddVerb_keepBagSize()).addAll(making);
         Optional<String> name = call.value("source").filter(source -> !source.isBlank());
         if (name.isPresent() && bagSize.isPresent()) {
             change.put(Source.TYPE, Source.idOf(name.get()), new Source(name.get(), bagSize.get()));

@@ -35,6 +35,7 @@ final class KitOptions {
         "KitOptions.area=of the drilled area",
         "KitOptions.cloth=of the whole cloth",
         "KitOptions.sections=sections it is worked in",
+        "KitOptions.keptAt=where it is kept, such as Tall shelf; made when it is new",
         "KitOptions.notes=anything else about the kit",
         "# {0} - words",
         "KitOptions.standing={0}; shelved when not said"
@@ -58,6 +59,7 @@ final class KitOptions {
             Param.option("cloth-width", "MM", Bundle.KitOptions_cloth()),
             Param.option("cloth-height", "MM", Bundle.KitOptions_cloth()),
             Param.option("sections", "N", Bundle.KitOptions_sections()),
+            Param.option("kept-at", "PLACE", Bundle.KitOptions_keptAt()),
             Param.option("notes", "TEXT", Bundle.KitOptions_notes()));
 
     private static final int MOST_CELLS = 100_000;

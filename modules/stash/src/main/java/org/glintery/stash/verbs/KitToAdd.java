@@ -17,8 +17,10 @@ import org.glintery.api.stash.ColourCard;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.NewKit;
+import org.glintery.api.storage.KeepingPlaces;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.Picture;
 import org.glintery.stash.BagSize;
 import org.openide.util.NbBundle.Messages;
@@ -27,8 +29,9 @@ import org.openide.util.NbBundle.Messages;
  * A kit as the command line describes it: by a kit file, or by options and a legend.
  *
  * @param reading what was understood of a legend; empty without one
+ * @param making makes the place where it is kept, when that is new
  */
-record KitToAdd(NewKit kit, Optional<Reading> reading) {
+record KitToAdd(NewKit kit, Optional<Reading> reading, List<Operation> making) {
 
     @Messages("KitToAdd.both=Give a kit as JSON or a legend, not both.")
     static Result<KitToAdd> from(VerbCall call) {
@@ -49,7 +52,7 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
                 .find(KitFiles.class)
                 .map(files -> files.read(path))
                 .orElseGet(() -> needsExchange(Bundle.KitToAdd_noKitFiles()))
-                .then(kit -> Result.ok(new KitToAdd(kit, Optional.empty())));
+                .then(kit -> Result.ok(new KitToAdd(kit, Optional.empty(), List.of())));
     }
 
     @Messages("KitToAdd.nothing=Give a --title, a --legend FILE.csv or a kit as JSON.")
@@ -75,8 +78,17 @@ record KitToAdd(NewKit kit, Optional<Reading> reading) {
                                             read -> Map.of(card(call), read.entries()))
                                     .orElse(Map.of());
                             List<Blob> blobs = cover.map(List::of).orElse(List.of());
-                            NewKit.NewPiece only = new NewKit.NewPiece(UUID.randomUUID(), piece, Legend.of(lines));
-                            return Result.ok(new KitToAdd(new NewKit(id, kit, List.of(only), cards, blobs), reading));
+                            Optional<KeepingPlaces.Named> place = KeepingPlaces.named(
+                                    call.workshop().view(),
+                                    call.value("kept-at").orElse(""));
+                            NewKit.NewPiece only = new NewKit.NewPiece(
+                                    UUID.randomUUID(),
+                                    piece.withKeptAt(place.map(KeepingPlaces.Named::id)),
+                                    Legend.of(lines));
+                            return Result.ok(new KitToAdd(
+                                    new NewKit(id, kit, List.of(only), cards, blobs),
+                                    reading,
+                                    place.map(KeepingPlaces.Named::making).orElse(List.of())));
                         })));
     }
 

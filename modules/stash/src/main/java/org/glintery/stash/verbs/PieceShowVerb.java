@@ -11,6 +11,7 @@ import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.LineSupply;
 import org.glintery.api.stash.Piece;
+import org.glintery.api.storage.KeepingPlaces;
 import org.glintery.api.verb.DrillAnswer;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.TextTable;
@@ -88,7 +89,13 @@ public final class PieceShowVerb implements Verb {
                 supplies.stream().map(PieceShowVerb::supply).toList());
         TextTable table = table(view, supplies);
         String text = table.isEmpty() ? Bundle.PieceShowVerb_noLegend() : table.toString();
-        return VerbResult.said(shown, head(piece.value()) + "\n" + text);
+        return VerbResult.said(shown, head(piece.value()) + kept(view, piece.value()) + "\n" + text);
+    }
+
+    @Messages({"# {0} - place", "PieceShowVerb.keptAt=Kept at {0}"})
+    private static String kept(View view, Piece piece) {
+        String place = KeepingPlaces.name(view, piece.keptAt());
+        return place.isEmpty() ? "" : "\n" + Bundle.PieceShowVerb_keptAt(place);
     }
 
     @Messages({

@@ -13,6 +13,8 @@ import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Source;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.storage.KeepingPlace;
+import org.glintery.api.storage.KeepingPlaces;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.stash.WorkshopInFolder;
 import org.glintery.testkit.FakeCall;
@@ -64,6 +66,20 @@ class KitAddVerbTest {
         assertThat(only().title()).isEqualTo("Rope-walk two");
         assertThat(only().standing()).isEqualTo(Standing.SHELVED);
         assertThat(shop.count(shop.bagNamed("Rope-walk two"), T1)).isEqualTo(1400);
+    }
+
+    @Test
+    void makesThePlaceWhereItIsKept_once() {
+        add(call().with("title", "Rope-walk").with("kept-at", "Tall shelf"));
+        add(call().with("title", "Net loft").with("kept-at", "tall shelf "));
+
+        assertThat(shop.view().all(KeepingPlace.TYPE)).hasSize(1);
+        assertThat(shop.view().all(Piece.TYPE))
+                .allSatisfy(piece -> assertThat(KeepingPlaces.name(
+                                shop.view(), piece.value().keptAt()))
+                        .isEqualTo("Tall shelf"));
+        VerbResult shown = new PieceShowVerb().run(call().with("piece", "Net loft"));
+        assertThat(((VerbResult.Said) shown).text()).contains("Kept at Tall shelf");
     }
 
     @Test

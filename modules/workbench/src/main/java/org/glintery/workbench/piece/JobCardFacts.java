@@ -10,6 +10,7 @@ import org.glintery.api.stash.Coverage;
 import org.glintery.api.stash.Kit;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.storage.KeepingPlaces;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.Picture;
 import org.glintery.api.workshop.Stored;
@@ -67,6 +68,8 @@ record JobCardFacts(
         "JobCard.drills={0} drills",
         "JobCard.full=full coverage",
         "JobCard.partial=partial coverage",
+        "# {0} - place",
+        "JobCard.keptAt=Kept at {0}",
         "# {0} - title of the kit",
         "JobCard.kit=From the kit {0}",
         "# {0} - title of the kit",
@@ -95,6 +98,10 @@ record JobCardFacts(
                 .ifPresent(kit -> lines.add(kit.source()
                         .map(s -> Bundle.JobCard_kitFrom(kit.title(), s))
                         .orElseGet(() -> Bundle.JobCard_kit(kit.title()))));
+        String place = KeepingPlaces.name(view, piece.keptAt());
+        if (!place.isEmpty()) {
+            lines.add(Bundle.JobCard_keptAt(place));
+        }
         view.find(FramePlan.TYPE, id)
                 .map(Stored::value)
                 .filter(plan -> plan.decision() != FramePlan.Decision.NOT_DECIDED)

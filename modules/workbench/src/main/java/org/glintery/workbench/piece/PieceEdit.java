@@ -12,6 +12,7 @@ import org.glintery.api.stash.Money;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.stash.Stash;
+import org.glintery.api.storage.KeepingPlaces;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
@@ -24,6 +25,7 @@ import org.openide.util.NbBundle.Messages;
  * @param drilled the drilled area in cm, such as "35 x 45"; may be blank
  * @param cloth the whole canvas in cm; may be blank
  * @param sections a whole number; may be blank
+ * @param keptAt the name of a keeping place, which is made if there is none; may be blank
  * @param kit absent for a piece without one
  */
 record PieceEdit(
@@ -35,6 +37,7 @@ record PieceEdit(
         String drilled,
         String cloth,
         String sections,
+        String keptAt,
         Optional<KitEdit> kit) {
 
     /** @param price and {@code postage} numbers with a comma or a point; may be blank */
@@ -56,6 +59,7 @@ record PieceEdit(
                     SizeWords.typed(canvas.drilledWidthMm(), canvas.drilledHeightMm()),
                     SizeWords.typed(canvas.clothWidthMm(), canvas.clothHeightMm()),
                     piece.sections().map(String::valueOf).orElse(""),
+                    KeepingPlaces.name(view, piece.keptAt()),
                     kit(view, piece).map(kit -> of(kit.value())));
         });
     }
@@ -72,12 +76,20 @@ record PieceEdit(
             return Result.refused("gone", Bundle.PieceChanges_gone());
         }
         Piece old = stored.get().value();
-        return piece(old)
+        Optional<KeepingPlaces.Named> place = KeepingPlaces.named(view, keptAt);
+        return piece(old, place.map(KeepingPlaces.Named::id))
                 .then(piece -> ofPiece(view, id, stash, old, piece))
+                .then(change -> Result.ok(place.map(named -> withPlace(change, named)).orElse(change)))
                 .then(change -> kit(view, old)
                         .map(found -> ofKit(view, stash, found, change))
                         .orElseGet(() -> Result.ok(change)))
                 .then(change -> change.operations().isEmpty() ? Result.refused(NOTHING, "") : Result.ok(change));
+    }
+
+    private static ChangeSet withPlace(ChangeSet change, KeepingPlaces.Named place) {
+        return place.making().isEmpty()
+                ? change
+                : change.join(ChangeSet.named(change.sentence()).addAll(place.making()).build());
     }
 
     private static Result<ChangeSet> ofPiece(View view, UUID id, Stash stash, Piece old, Piece now) {
@@ -99,7 +111,7 @@ record PieceEdit(
         "PieceEdit.size=A size is not understood. Write it as 35 x 45, or leave it empty.",
         "PieceEdit.sections=Sections are a whole number, or empty."
     })
-    private Result<Piece> piece(Piece old) {
+    private Result<Piece> piece(Piece old, Optional<UUID> place) {
         Optional<Canvas> drilledArea = SizeWords.read(drilled);
         Optional<Canvas> whole = SizeWords.read(cloth);
         if (title.isBlank()) {
@@ -130,7 +142,7 @@ record PieceEdit(
                 canvas,
                 Optional.of(sections.strip()).filter(s -> !s.isEmpty()).map(Integer::valueOf),
                 old.pictures(),
-                old.keptAt(),
+                place,
                 old.story()));
     }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
@@ -13,6 +14,7 @@ import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.Coverage;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.stash.Stash;
+import org.glintery.api.storage.KeepingPlaces;
 import org.glintery.api.workshop.Settings;
 import org.glintery.workbench.parts.AboutField;
 import org.glintery.workbench.parts.Asking;
@@ -36,6 +38,7 @@ public final class PieceForm extends JPanel {
     private final JTextField drilled = new JTextField();
     private final JTextField cloth = new JTextField();
     private final JTextField sections = new JTextField();
+    private final JComboBox<String> keptAt = new JComboBox<>();
     private final JTextField source = new JTextField();
     private final AboutField ordered;
     private final AboutField arrived;
@@ -53,7 +56,8 @@ public final class PieceForm extends JPanel {
             desk.say(now.isEmpty() ? Bundle.PieceChanges_gone() : Bundle.PieceForm_noStash());
             return;
         }
-        PieceForm form = new PieceForm(now.get(), currency(desk), desk.clock());
+        PieceForm form =
+                new PieceForm(now.get(), KeepingPlaces.names(desk.view()), currency(desk), desk.clock());
         boolean agreed = Asking.ask(
                 Bundle.PieceForm_heading(), form, Bundle.PieceForm_do(), () -> form.ready(desk, piece, stash.get()));
         if (agreed) {
@@ -77,6 +81,8 @@ public final class PieceForm extends JPanel {
         "PieceForm.sizeHint=Such as 35 x 45, or empty",
         "PieceForm.cloth=Whole canvas in cm",
         "PieceForm.sections=Sections it is worked in",
+        "PieceForm.keptAt=Where it is kept",
+        "PieceForm.keptAtHint=Choose a place, or write a new one",
         "PieceForm.kit=Its kit",
         "PieceForm.source=Where it came from",
         "PieceForm.ordered=Ordered",
@@ -86,12 +92,15 @@ public final class PieceForm extends JPanel {
         "# {0} - currency",
         "PieceForm.postage=Postage, in {0}"
     })
-    private PieceForm(PieceEdit now, String currency, Clock clock) {
+    private PieceForm(PieceEdit now, List<String> places, String currency, Clock clock) {
         super(new MigLayout("insets 0, wrap 1, hidemode 3", "[" + Space.px(WIDTH_PX) + "!, fill]"));
         setOpaque(false);
         since = new AboutField(clock);
         ordered = new AboutField(clock);
         arrived = new AboutField(clock);
+        keptAt.setEditable(true);
+        keptAt.addItem("");
+        places.forEach(keptAt::addItem);
         hasKit = now.kit().isPresent();
         FormSheet sheet = new FormSheet(2)
                 .wide(Bundle.PieceForm_title(), title, "")
@@ -101,7 +110,8 @@ public final class PieceForm extends JPanel {
                 .field(Bundle.PieceForm_cloth(), cloth, Bundle.PieceForm_sizeHint())
                 .field(Bundle.PieceForm_shape(), shape)
                 .field(Bundle.PieceForm_coverage(), coverage)
-                .field(Bundle.PieceForm_sections(), sections);
+                .field(Bundle.PieceForm_sections(), sections)
+                .field(Bundle.PieceForm_keptAt(), keptAt, Bundle.PieceForm_keptAtHint());
         if (hasKit) {
             sheet.section(Bundle.PieceForm_kit())
                     .wide(Bundle.PieceForm_source(), source, "")
@@ -125,6 +135,7 @@ public final class PieceForm extends JPanel {
         drilled.setText(now.drilled());
         cloth.setText(now.cloth());
         sections.setText(now.sections());
+        keptAt.setSelectedItem(now.keptAt());
         now.kit().ifPresent(kit -> {
             source.setText(kit.source());
             ordered.setValue(kit.orderedOn());
@@ -144,6 +155,7 @@ public final class PieceForm extends JPanel {
                 drilled.getText(),
                 cloth.getText(),
                 sections.getText(),
+                String.valueOf(keptAt.getEditor().getItem()),
                 hasKit
                         ? Optional.of(new PieceEdit.KitEdit(
                                 source.getText(), ordered.value(), arrived.value(), price.getText(), postage.getText()))

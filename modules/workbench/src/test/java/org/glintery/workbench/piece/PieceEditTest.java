@@ -11,6 +11,7 @@ import org.glintery.api.stash.Kit;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.stash.Stash;
+import org.glintery.api.storage.KeepingPlace;
 import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Operation;
@@ -73,6 +74,35 @@ class PieceEditTest {
     }
 
     @Test
+    void makesAKeepingPlaceOfANewName_andUsesOneThatIsThere() {
+        PieceEdit typed = keptAt(now(), " Tall shelf ");
+        ChangeSet change = change(typed).orThrow();
+        assertThat(put(change, KeepingPlace.class).name()).isEqualTo("Tall shelf");
+        UUID made = put(change, Piece.class).keptAt().orElseThrow();
+
+        TestView later = view.with(KeepingPlace.TYPE, made, put(change, KeepingPlace.class));
+        ChangeSet again = keptAt(PieceEdit.of(later, PIECE).orElseThrow(), "tall SHELF")
+                .change(later, PIECE, stash())
+                .orThrow();
+        assertThat(again.operations()).hasSize(1);
+        assertThat(put(again, Piece.class).keptAt()).contains(made);
+    }
+
+    private static PieceEdit keptAt(PieceEdit old, String place) {
+        return new PieceEdit(
+                old.title(),
+                old.standing(),
+                old.since(),
+                old.shape(),
+                old.coverage(),
+                old.drilled(),
+                old.cloth(),
+                old.sections(),
+                place,
+                old.kit());
+    }
+
+    @Test
     void refusesWhatIsNotUnderstood_byWhatItIs() {
         assertThat(refusal(change(with(now(), " ", "", "", "")))).isEqualTo("no-title");
         assertThat(refusal(change(with(now(), "A", "large", "", "")))).isEqualTo("size");
@@ -96,6 +126,7 @@ class PieceEditTest {
                 drilled,
                 old.cloth(),
                 sections,
+                old.keptAt(),
                 Optional.of(new PieceEdit.KitEdit(
                         "", Optional.empty(), Optional.of(About.edtf("2025-05").orElseThrow()), price, "")));
     }

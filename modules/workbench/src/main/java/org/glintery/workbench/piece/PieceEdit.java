@@ -79,7 +79,8 @@ record PieceEdit(
         Optional<KeepingPlaces.Named> place = KeepingPlaces.named(view, keptAt);
         return piece(old, place.map(KeepingPlaces.Named::id))
                 .then(piece -> ofPiece(view, id, stash, old, piece))
-                .then(change -> Result.ok(place.map(named -> withPlace(change, named)).orElse(change)))
+                .then(change ->
+                        Result.ok(place.map(named -> withPlace(change, named)).orElse(change)))
                 .then(change -> kit(view, old)
                         .map(found -> ofKit(view, stash, found, change))
                         .orElseGet(() -> Result.ok(change)))
@@ -89,7 +90,9 @@ record PieceEdit(
     private static ChangeSet withPlace(ChangeSet change, KeepingPlaces.Named place) {
         return place.making().isEmpty()
                 ? change
-                : change.join(ChangeSet.named(change.sentence()).addAll(place.making()).build());
+                : change.join(ChangeSet.named(change.sentence())
+                        .addAll(place.making())
+                        .build());
     }
 
     private static Result<ChangeSet> ofPiece(View view, UUID id, Stash stash, Piece old, Piece now) {

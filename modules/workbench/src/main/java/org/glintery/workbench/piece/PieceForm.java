@@ -56,8 +56,7 @@ public final class PieceForm extends JPanel {
             desk.say(now.isEmpty() ? Bundle.PieceChanges_gone() : Bundle.PieceForm_noStash());
             return;
         }
-        PieceForm form =
-                new PieceForm(now.get(), KeepingPlaces.names(desk.view()), currency(desk), desk.clock());
+        PieceForm form = new PieceForm(now.get(), KeepingPlaces.names(desk.view()), currency(desk), desk.clock());
         boolean agreed = Asking.ask(
                 Bundle.PieceForm_heading(), form, Bundle.PieceForm_do(), () -> form.ready(desk, piece, stash.get()));
         if (agreed) {

@@ -22,6 +22,7 @@ class ModuleManifestTest {
                             "org.glintery.api.*",
                             "org.glintery.api.activework.*",
                             "org.glintery.api.charts.*",
+                            "org.glintery.api.disk.*",
                             "org.glintery.api.exchange.*",
                             "org.glintery.api.finishes.*",
                             "org.glintery.api.framing.*",

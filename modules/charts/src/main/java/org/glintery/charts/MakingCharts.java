@@ -24,7 +24,7 @@ import org.glintery.colour.Lab;
 import org.openide.util.NbBundle.Messages;
 
 /** Makes charts from pictures: reads, averages over the grid, chooses colours, shades, counts, measures. No state. */
-@Messages("charts-cancelled=Cancelled. Nothing was made.")
+@Messages("MakingCharts.cancelled=Cancelled. Nothing was made.")
 public final class MakingCharts implements Charts {
 
     private static final double READ = 0.1;
@@ -88,7 +88,7 @@ public final class MakingCharts implements Charts {
     /** Goes on unless the watch cancels. */
     private static <T> Result<T> step(Watch watch, double share, T value) {
         if (watch.isCancelled()) {
-            return Result.refused("cancelled", Bundle.charts_cancelled());
+            return Result.refused("cancelled", Bundle.MakingCharts_cancelled());
         }
         watch.reached(share);
         return Result.ok(value);

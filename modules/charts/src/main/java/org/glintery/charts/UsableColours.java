@@ -13,17 +13,17 @@ import org.openide.util.NbBundle.Messages;
 
 /** Which colours of the card a request may use. */
 @Messages({
-    "colours-none-left=No colour of the card can be used: none is known, or all are left out. Give a card with colours.",
+    "UsableColours.noneLeft=No colour of the card can be used: none is known, or all are left out. Give a card with colours.",
     "# {0} - code",
-    "colours-pinned-unknown=''{0}'' is to be used in any case, but the card has no colour for it. Nothing was made.",
+    "UsableColours.pinnedUnknown=''{0}'' is to be used in any case, but the card has no colour for it. Nothing was made.",
     "# {0} - code",
-    "colours-pinned-banned=''{0}'' is both to be used in any case and left out. Nothing was made; say which.",
+    "UsableColours.pinnedBanned=''{0}'' is both to be used in any case and left out. Nothing was made; say which.",
     "# {0} - how many are pinned",
     "# {1} - how many colours",
-    "colours-too-many-pinned={0} colours are to be used in any case, but only {1} in all. Nothing was made.",
+    "UsableColours.tooManyPinned={0} colours are to be used in any case, but only {1} in all. Nothing was made.",
     "# {0} - how many",
     "# {1} - the same in figures",
-    "colours-unknown={0,choice,1#One code of the card has no known colour and was|1<{1} codes of the card have no known "
+    "UsableColours.unknown={0,choice,1#One code of the card has no known colour and was|1<{1} codes of the card have no known "
             + "colour and were} left out."
 })
 final class UsableColours {
@@ -36,12 +36,13 @@ final class UsableColours {
         Optional<String> contrary =
                 pinned.stream().filter(request.banned()::contains).findFirst();
         if (contrary.isPresent()) {
-            return Result.refused("pinned-and-banned", Bundle.colours_pinned_banned(contrary.get()));
+            return Result.refused("pinned-and-banned", Bundle.UsableColours_pinnedBanned(contrary.get()));
         }
         if (pinned.size() > request.colours()) {
             return Result.refused(
                     "too-many-pinned",
-                    Bundle.colours_too_many_pinned(Balance.grouped(pinned.size()), Balance.grouped(request.colours())));
+                    Bundle.UsableColours_tooManyPinned(
+                            Balance.grouped(pinned.size()), Balance.grouped(request.colours())));
         }
         List<CardColour> usable = new ArrayList<>();
         int unknown = 0;
@@ -56,13 +57,14 @@ final class UsableColours {
                 .filter(code -> usable.stream().noneMatch(one -> one.code().equals(code)))
                 .findFirst();
         if (missing.isPresent()) {
-            return Result.refused("pinned-unknown", Bundle.colours_pinned_unknown(missing.get()));
+            return Result.refused("pinned-unknown", Bundle.UsableColours_pinnedUnknown(missing.get()));
         }
         if (usable.isEmpty()) {
-            return Result.refused("no-colours", Bundle.colours_none_left());
+            return Result.refused("no-colours", Bundle.UsableColours_noneLeft());
         }
         return Result.ok(
-                usable, unknown == 0 ? List.of() : List.of(Bundle.colours_unknown(unknown, Balance.grouped(unknown))));
+                usable,
+                unknown == 0 ? List.of() : List.of(Bundle.UsableColours_unknown(unknown, Balance.grouped(unknown))));
     }
 
     private static Optional<Srgb> colour(CardEntry entry) {

@@ -14,14 +14,14 @@ import org.openide.util.NbBundle.Messages;
 @Messages({
     "# {0} - how many",
     "# {1} - the same in figures",
-    "card-rows-without-code={0,choice,1#One line without a code was|1<{1} lines without a code were} left out.",
+    "CardEntries.rowsWithoutCode={0,choice,1#One line without a code was|1<{1} lines without a code were} left out.",
     "# {0} - code",
     "# {1} - what stands there",
-    "card-no-colour={0}: ''{1}'' is no colour; its colour is taken as not known.",
+    "CardEntries.noColour={0}: ''{1}'' is no colour; its colour is taken as not known.",
     "# {0} - code",
-    "card-code-twice={0} is there twice; the first line counts.",
+    "CardEntries.codeTwice={0} is there twice; the first line counts.",
     "# {0} - how many",
-    "card-more-warnings=And {0} more of this kind."
+    "CardEntries.moreWarnings=And {0} more of this kind."
 })
 final class CardEntries {
 
@@ -39,7 +39,7 @@ final class CardEntries {
         if (code.isEmpty()) {
             withoutCode++;
         } else if (byCode.containsKey(code)) {
-            warn(Bundle.card_code_twice(code));
+            warn(Bundle.CardEntries_codeTwice(code));
         } else {
             byCode.put(code, new CardEntry(Optional.of(name).filter(n -> !n.isEmpty()), hex(code, row.hex()), false));
         }
@@ -51,7 +51,7 @@ final class CardEntries {
         }
         Optional<String> hex = Srgb.parse(written).map(Srgb::hex);
         if (hex.isEmpty()) {
-            warn(Bundle.card_no_colour(code, written.strip()));
+            warn(Bundle.CardEntries_noColour(code, written.strip()));
         }
         return hex;
     }
@@ -76,10 +76,10 @@ final class CardEntries {
     List<String> warnings() {
         List<String> all = new ArrayList<>(warnings);
         if (untold > 0) {
-            all.add(Bundle.card_more_warnings(Balance.grouped(untold)));
+            all.add(Bundle.CardEntries_moreWarnings(Balance.grouped(untold)));
         }
         if (withoutCode > 0) {
-            all.add(Bundle.card_rows_without_code(withoutCode, Balance.grouped(withoutCode)));
+            all.add(Bundle.CardEntries_rowsWithoutCode(withoutCode, Balance.grouped(withoutCode)));
         }
         return all;
     }

@@ -14,13 +14,13 @@ import org.openide.util.NbBundle.Messages;
  */
 @Messages({
     "# {0} - most megabytes",
-    "card-too-large=The card''s file is larger than {0} megabytes. Nothing was read; give a list of codes, names and "
+    "CardFile.tooLarge=The card''s file is larger than {0} megabytes. Nothing was read; give a list of codes, names and "
             + "colours.",
-    "card-without-colours=No line of the card's file holds a code. It needs the columns code, name and hex with a "
+    "CardFile.withoutColours=No line of the card's file holds a code. It needs the columns code, name and hex with a "
             + "heading, a JSON list of such entries, or a GIMP palette.",
     "# {0} - card",
     "# {1} - what is wrong",
-    "card-malformed=The file of the card {0} can''t be read: {1}. Nothing was taken from it."
+    "CardFile.malformed=The file of the card {0} can''t be read: {1}. Nothing was taken from it."
 })
 public final class CardFile {
 
@@ -39,17 +39,17 @@ public final class CardFile {
      */
     public Result<ColourCard> read(String name, byte[] file) {
         if (file.length > MOST_MEGABYTES << 20) {
-            return Result.refused("card-too-large", Bundle.card_too_large(String.valueOf(MOST_MEGABYTES)));
+            return Result.refused("card-too-large", Bundle.CardFile_tooLarge(String.valueOf(MOST_MEGABYTES)));
         }
         String text = CardText.of(file);
         CardEntries entries = new CardEntries();
         try {
             rows(text).forEach(entries::add);
         } catch (MalformedException e) {
-            return Result.refused("card-malformed", Bundle.card_malformed(name, e.getMessage()));
+            return Result.refused("card-malformed", Bundle.CardFile_malformed(name, e.getMessage()));
         }
         if (entries.isEmpty()) {
-            return Result.refused("card-without-colours", Bundle.card_without_colours());
+            return Result.refused("card-without-colours", Bundle.CardFile_withoutColours());
         }
         return Result.ok(new ColourCard(name, name, entries.byCode(), List.of()), entries.warnings());
     }

@@ -42,7 +42,7 @@ final class CsvCard {
         return rows;
     }
 
-    @Messages({"# {0} - line", "card-quote=a quotation mark is missing or one too many, from line {0} on"})
+    @Messages({"# {0} - line", "CsvCard.quote=a quotation mark is missing or one too many, from line {0} on"})
     private static List<String[]> table(String text) {
         CsvMapper mapper = new CsvMapper();
         mapper.enable(CsvParser.Feature.WRAP_AS_ARRAY);
@@ -52,7 +52,7 @@ final class CsvCard {
                 mapper.readerFor(String[].class).with(schema).readValues(text)) {
             return rows.readAll();
         } catch (JsonProcessingException e) {
-            throw new MalformedException(Bundle.card_quote(String.valueOf(line(e))), e);
+            throw new MalformedException(Bundle.CsvCard_quote(String.valueOf(line(e))), e);
         } catch (IOException e) {
             throw new GlinteryException("text in memory can always be read", e);
         }

@@ -21,15 +21,15 @@ import org.openide.util.NbBundle.Messages;
  * and taken in its embedded colours. Any thread but the event thread.
  */
 @Messages({
-    "picture-of-no-kind=This is no picture of a kind that can be read. PNG, JPEG, WebP, TIFF, BMP and GIF can be.",
-    "picture-broken=The picture's file is damaged and can't be read. Nothing was made of it; save or copy it anew.",
+    "PictureFile.ofNoKind=This is no picture of a kind that can be read. PNG, JPEG, WebP, TIFF, BMP and GIF can be.",
+    "PictureFile.broken=The picture's file is damaged and can't be read. Nothing was made of it; save or copy it anew.",
     "# {0} - pixels across and down",
-    "picture-too-large=The picture is {0} pixels, which is too large to be read. Nothing was made; make it smaller first.",
+    "PictureFile.tooLarge=The picture is {0} pixels, which is too large to be read. Nothing was made; make it smaller first.",
     "# {0} - pixels across",
     "# {1} - pixels down",
     "# {2} - pixel",
-    "picture-thinned=The picture is very large, {0} x {1} pixels: of every {2} only one was used each way.",
-    "picture-damaged=The picture's file is damaged. What could be read of it was used; look at it before you go on."
+    "PictureFile.thinned=The picture is very large, {0} x {1} pixels: of every {2} only one was used each way.",
+    "PictureFile.damaged=The picture's file is damaged. What could be read of it was used; look at it before you go on."
 })
 public final class PictureFile {
 
@@ -48,20 +48,20 @@ public final class PictureFile {
         Optional<PictureFacts> facts = PictureFacts.of(file);
         if (facts.isPresent() && facts.get().isTooLarge()) {
             return Result.refused(
-                    "picture-too-large", Bundle.picture_too_large(facts.get().sizeWords()));
+                    "picture-too-large", Bundle.PictureFile_tooLarge(facts.get().sizeWords()));
         }
         ImageReader reader = null;
         try (ImageInputStream stream = new MemoryCacheImageInputStream(new ByteArrayInputStream(file))) {
             Optional<ImageReader> found = PicturePlugIns.readerOf(stream);
             if (found.isEmpty()) {
-                return Result.refused("picture-of-no-kind", Bundle.picture_of_no_kind());
+                return Result.refused("picture-of-no-kind", Bundle.PictureFile_ofNoKind());
             }
             reader = found.get();
             reader.setInput(stream, true, false);
             return read(reader, file);
         } catch (IOException | RuntimeException e) {
             // Readers throw all kinds of exceptions at broken files: index, negative size, null.
-            return Result.refused("picture-broken", Bundle.picture_broken());
+            return Result.refused("picture-broken", Bundle.PictureFile_broken());
         } finally {
             if (reader != null) {
                 reader.dispose();
@@ -79,13 +79,14 @@ public final class PictureFile {
         int step = (int) Math.ceil(Math.sqrt((double) pixels / MOST_PIXELS_HELD));
         if (step > 1) {
             param.setSourceSubsampling(step, step, step / 2, step / 2);
-            warnings.add(Bundle.picture_thinned(Balance.grouped(width), Balance.grouped(height), String.valueOf(step)));
+            warnings.add(
+                    Bundle.PictureFile_thinned(Balance.grouped(width), Balance.grouped(height), String.valueOf(step)));
         }
         boolean[] damaged = {false};
         reader.addIIOReadWarningListener((source, warning) -> damaged[0] = true);
         BufferedImage image = reader.read(0, param);
         if (damaged[0]) {
-            warnings.add(Bundle.picture_damaged());
+            warnings.add(Bundle.PictureFile_damaged());
         }
         return Result.ok(SourcePicture.of(image, profile.orElse(ColourProfile.SRGB), ExifLie.of(file)), warnings);
     }

@@ -27,21 +27,21 @@ import org.openide.util.NbBundle.Messages;
     "# {3} - height in cm",
     "# {4} - how many colours",
     "# {5} - the same in figures",
-    "made-size={0} x {1} cells, {2} x {3} cm, {4,choice,0#no colour|1#one colour|1<{5} colours}.",
+    "ChartMade.size={0} x {1} cells, {2} x {3} cm, {4,choice,0#no colour|1#one colour|1<{5} colours}.",
     "# {0} - how many drills",
     "# {1} - drills in figures",
     "# {2} - how many bags",
     "# {3} - bags in figures",
     "# {4} - grams",
-    "made-supply={0,choice,0#No drill|1#One drill|1<{1} drills}, {2,choice,0#no bag|1#one bag|1<{3} bags}, about {4} g.",
+    "ChartMade.supply={0,choice,0#No drill|1#One drill|1<{1} drills}, {2,choice,0#no bag|1#one bag|1<{3} bags}, about {4} g.",
     "# {0} - hours",
-    "made-hours=About {0} hours at your pace.",
+    "ChartMade.hours=About {0} hours at your pace.",
     "# {0} - mean",
     "# {1} - of 95 in 100",
     "# {2} - seen mean",
     "# {3} - seen of 95 in 100",
     "# {4} - percent",
-    "made-figures=How near: a cell is {0} off (95 of 100 within {1}), from a distance {2} ({3}), in CIEDE2000; {4} % of the "
+    "ChartMade.figures=How near: a cell is {0} off (95 of 100 within {1}), from a distance {2} ({3}), in CIEDE2000; {4} % of the "
             + "drills are strays."
 })
 record ChartMade(
@@ -76,22 +76,23 @@ record ChartMade(
 
     /** For people. */
     String text() {
-        String size = Bundle.made_size(
+        String size = Bundle.ChartMade_size(
                 Balance.grouped(columns),
                 Balance.grouped(rows),
                 one(widthMm / 10),
                 one(heightMm / 10),
                 lines.size(),
                 Balance.grouped(lines.size()));
-        String needs = Bundle.made_supply(
+        String needs = Bundle.ChartMade_supply(
                 supply.drills(),
                 Balance.grouped(supply.drills()),
                 supply.bags(),
                 Balance.grouped(supply.bags()),
                 Balance.grouped(Math.round(supply.grams())));
-        String hours = supply.hours().map(h -> "\n" + Bundle.made_hours(one(h))).orElse("");
+        String hours =
+                supply.hours().map(h -> "\n" + Bundle.ChartMade_hours(one(h))).orElse("");
         return size + "\n" + needs + hours + "\n"
-                + Bundle.made_figures(
+                + Bundle.ChartMade_figures(
                         one(figures.cellMean()),
                         one(figures.cell95()),
                         one(figures.seenMean()),

@@ -27,9 +27,9 @@ import org.openide.util.lookup.ServiceProvider;
 /** {@code chart make}: a chart from a picture and a colour card, on files alone. */
 @ServiceProvider(service = Verb.class)
 @Messages({
-    "chart-make-summary=Make a chart from a picture and a colour card",
+    "ChartMakeVerb.summary=Make a chart from a picture and a colour card",
     "# {0} - file",
-    "chart-no-file={0} can''t be read. Nothing was made; check the name and that you may read it."
+    "ChartMakeVerb.noFile={0} can''t be read. Nothing was made; check the name and that you may read it."
 })
 public final class ChartMakeVerb implements Verb {
 
@@ -40,7 +40,7 @@ public final class ChartMakeVerb implements Verb {
 
     @Override
     public String summary() {
-        return Bundle.chart_make_summary();
+        return Bundle.ChartMakeVerb_summary();
     }
 
     @Override
@@ -108,7 +108,7 @@ public final class ChartMakeVerb implements Verb {
         try {
             return Result.ok(Files.readAllBytes(file));
         } catch (IOException e) {
-            return Result.refused("no-file", Bundle.chart_no_file(file));
+            return Result.refused("no-file", Bundle.ChartMakeVerb_noFile(file));
         }
     }
 }

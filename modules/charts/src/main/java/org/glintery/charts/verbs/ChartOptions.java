@@ -16,53 +16,53 @@ import org.openide.util.NbBundle.Messages;
 
 /** What a chart is to be, as options. Used once; not safe for several threads. */
 @Messages({
-    "chart-picture=the picture: PNG, JPEG, WebP, TIFF, BMP or GIF",
-    "chart-card=the colour card: CSV with code, name, hex; JSON; or a GIMP palette",
-    "chart-columns=cells across",
-    "chart-rows=cells down",
-    "chart-width=drilled width, instead of columns and rows",
-    "chart-height=drilled height",
-    "chart-pitch=from cell to cell; 2.5 when not said",
-    "chart-colours=how many colours of the card at most; all when not said",
-    "chart-shading=none, diffused, scattered or searched; searched when not said",
-    "chart-strays=0, single drills are no matter, to 1, as few as may be",
-    "chart-pin=a code to use in any case; may be said several times",
-    "chart-ban=a code not to use; may be said several times",
-    "chart-turn=90, 180 or 270 degrees to the right",
-    "chart-crop=left, top, width and height of the part to take, in percent of the turned picture",
-    "chart-outline=circle or oval",
-    "chart-bag=drills in a bag; 200 when not said",
-    "chart-pace=drills you lay in an hour",
-    "chart-out=where the chart goes, as JSON",
-    "chart-png=where its picture goes, one pixel a cell",
+    "ChartOptions.picture=the picture: PNG, JPEG, WebP, TIFF, BMP or GIF",
+    "ChartOptions.card=the colour card: CSV with code, name, hex; JSON; or a GIMP palette",
+    "ChartOptions.columns=cells across",
+    "ChartOptions.rows=cells down",
+    "ChartOptions.width=drilled width, instead of columns and rows",
+    "ChartOptions.height=drilled height",
+    "ChartOptions.pitch=from cell to cell; 2.5 when not said",
+    "ChartOptions.colours=how many colours of the card at most; all when not said",
+    "ChartOptions.shading=none, diffused, scattered or searched; searched when not said",
+    "ChartOptions.strays=0, single drills are no matter, to 1, as few as may be",
+    "ChartOptions.pin=a code to use in any case; may be said several times",
+    "ChartOptions.ban=a code not to use; may be said several times",
+    "ChartOptions.turn=90, 180 or 270 degrees to the right",
+    "ChartOptions.crop=left, top, width and height of the part to take, in percent of the turned picture",
+    "ChartOptions.outline=circle or oval",
+    "ChartOptions.bag=drills in a bag; 200 when not said",
+    "ChartOptions.pace=drills you lay in an hour",
+    "ChartOptions.out=where the chart goes, as JSON",
+    "ChartOptions.png=where its picture goes, one pixel a cell",
     "# {0} - option",
     "# {1} - what was written",
-    "chart-wrong=--{0} can''t be ''{1}''. See glintery-do chart make --help.",
-    "chart-no-grid=Give the grid: --columns and --rows, or --width and --height in millimetres.",
-    "chart-grid-too-large=A chart has at least one cell and at most four million."
+    "ChartOptions.wrong=--{0} can''t be ''{1}''.",
+    "ChartOptions.noGrid=Give the grid: --columns and --rows, or --width and --height in millimetres.",
+    "ChartOptions.gridTooLarge=A chart has at least one cell and at most four million."
 })
 final class ChartOptions {
 
     static final List<Param> PARAMS = List.of(
-            Param.positional("picture", "PICTURE", Bundle.chart_picture()),
-            Param.required("card", "FILE", Bundle.chart_card()),
-            Param.option("columns", "N", Bundle.chart_columns()),
-            Param.option("rows", "N", Bundle.chart_rows()),
-            Param.option("width", "MM", Bundle.chart_width()),
-            Param.option("height", "MM", Bundle.chart_height()),
-            Param.option("pitch", "MM", Bundle.chart_pitch()),
-            Param.option("colours", "K", Bundle.chart_colours()),
-            Param.option("shading", "WORD", Bundle.chart_shading()),
-            Param.option("strays", "0..1", Bundle.chart_strays()),
-            Param.option("pin", "CODE", Bundle.chart_pin()),
-            Param.option("ban", "CODE", Bundle.chart_ban()),
-            Param.option("turn", "DEGREES", Bundle.chart_turn()),
-            Param.option("crop", "L,T,W,H", Bundle.chart_crop()),
-            Param.option("outline", "WORD", Bundle.chart_outline()),
-            Param.option("bag", "N", Bundle.chart_bag()),
-            Param.option("pace", "N", Bundle.chart_pace()),
-            Param.option("out", "CHART.json", Bundle.chart_out()),
-            Param.option("png", "OUT.png", Bundle.chart_png()));
+            Param.positional("picture", "PICTURE", Bundle.ChartOptions_picture()),
+            Param.required("card", "FILE", Bundle.ChartOptions_card()),
+            Param.option("columns", "N", Bundle.ChartOptions_columns()),
+            Param.option("rows", "N", Bundle.ChartOptions_rows()),
+            Param.option("width", "MM", Bundle.ChartOptions_width()),
+            Param.option("height", "MM", Bundle.ChartOptions_height()),
+            Param.option("pitch", "MM", Bundle.ChartOptions_pitch()),
+            Param.option("colours", "K", Bundle.ChartOptions_colours()),
+            Param.option("shading", "WORD", Bundle.ChartOptions_shading()),
+            Param.option("strays", "0..1", Bundle.ChartOptions_strays()),
+            Param.option("pin", "CODE", Bundle.ChartOptions_pin()),
+            Param.option("ban", "CODE", Bundle.ChartOptions_ban()),
+            Param.option("turn", "DEGREES", Bundle.ChartOptions_turn()),
+            Param.option("crop", "L,T,W,H", Bundle.ChartOptions_crop()),
+            Param.option("outline", "WORD", Bundle.ChartOptions_outline()),
+            Param.option("bag", "N", Bundle.ChartOptions_bag()),
+            Param.option("pace", "N", Bundle.ChartOptions_pace()),
+            Param.option("out", "CHART.json", Bundle.ChartOptions_out()),
+            Param.option("png", "OUT.png", Bundle.ChartOptions_png()));
 
     private static final double A_LIFETIME = 1e9;
 
@@ -130,11 +130,11 @@ final class ChartOptions {
         Optional<Double> across = columns.or(() -> width.map(mm -> Math.max(1, Math.rint(mm / pitch))));
         Optional<Double> down = rows.or(() -> height.map(mm -> Math.max(1, Math.rint(mm / pitch))));
         if (across.isEmpty() || down.isEmpty()) {
-            numbers.say(Bundle.chart_no_grid());
+            numbers.say(Bundle.ChartOptions_noGrid());
             return Optional.empty();
         }
         if (across.get() * down.get() > Grid.MOST_CELLS) {
-            numbers.say(Bundle.chart_grid_too_large());
+            numbers.say(Bundle.ChartOptions_gridTooLarge());
             return Optional.empty();
         }
         return Optional.of(new Grid(across.get().intValue(), down.get().intValue(), pitch));
@@ -142,7 +142,7 @@ final class ChartOptions {
 
     private int quarters(int degrees) {
         if (degrees % 90 != 0) {
-            numbers.say(Bundle.chart_wrong("turn", String.valueOf(degrees)));
+            numbers.say(Bundle.ChartOptions_wrong("turn", String.valueOf(degrees)));
         }
         return degrees / 90;
     }
@@ -155,7 +155,7 @@ final class ChartOptions {
         try {
             return new Crop(sides.get(0) / 100, sides.get(1) / 100, sides.get(2) / 100, sides.get(3) / 100);
         } catch (IllegalArgumentException e) {
-            numbers.say(Bundle.chart_wrong("crop", call.need("crop")));
+            numbers.say(Bundle.ChartOptions_wrong("crop", call.need("crop")));
             return Crop.WHOLE;
         }
     }

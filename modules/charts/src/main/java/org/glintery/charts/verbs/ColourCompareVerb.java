@@ -15,18 +15,18 @@ import org.openide.util.lookup.ServiceProvider;
 /** {@code colour compare}: how far apart two colours look. */
 @ServiceProvider(service = Verb.class)
 @Messages({
-    "colour-compare-summary=Tell how far apart two colours look",
-    "colour-compare-first=L,a,b against the D65 white, or hex",
-    "colour-compare-second=the other one",
+    "ColourCompareVerb.summary=Tell how far apart two colours look",
+    "ColourCompareVerb.first=L,a,b against the D65 white, or hex",
+    "ColourCompareVerb.second=the other one",
     "# {0} - what was written",
-    "colour-compare-none=''{0}'' is no colour. Write three numbers as L,a,b, with L from 0 to 100, a from -500 to 500 and b from -200 to 200, or hex such as #7fffd4.",
+    "ColourCompareVerb.none=''{0}'' is no colour. Write three numbers as L,a,b, with L from 0 to 100, a from -500 to 500 and b from -200 to 200, or hex such as #7fffd4.",
     "# {0} - number",
     "# {1} - words",
-    "colour-compare-text={0} (CIEDE2000): {1}.",
-    "match-same=the same to the eye",
-    "match-close=a close match",
-    "match-near=seen as different side by side",
-    "match-far=clearly different"
+    "ColourCompareVerb.text={0} (CIEDE2000): {1}.",
+    "ColourCompareVerb.matchSame=the same to the eye",
+    "ColourCompareVerb.matchClose=a close match",
+    "ColourCompareVerb.matchNear=seen as different side by side",
+    "ColourCompareVerb.matchFar=clearly different"
 })
 public final class ColourCompareVerb implements Verb {
 
@@ -45,7 +45,7 @@ public final class ColourCompareVerb implements Verb {
 
     @Override
     public String summary() {
-        return Bundle.colour_compare_summary();
+        return Bundle.ColourCompareVerb_summary();
     }
 
     @Override
@@ -56,8 +56,8 @@ public final class ColourCompareVerb implements Verb {
     @Override
     public List<Param> params() {
         return List.of(
-                Param.positional("first", "L,a,b", Bundle.colour_compare_first()),
-                Param.positional("second", "L,a,b", Bundle.colour_compare_second()));
+                Param.positional("first", "L,a,b", Bundle.ColourCompareVerb_first()),
+                Param.positional("second", "L,a,b", Bundle.ColourCompareVerb_second()));
     }
 
     @Override
@@ -70,23 +70,25 @@ public final class ColourCompareVerb implements Verb {
         Optional<Lab> first = WrittenColour.lab(call.need("first"));
         Optional<Lab> second = WrittenColour.lab(call.need("second"));
         if (first.isEmpty() || second.isEmpty()) {
-            return VerbResult.wrongUsage(Bundle.colour_compare_none(call.need(first.isEmpty() ? "first" : "second")));
+            return VerbResult.wrongUsage(
+                    Bundle.ColourCompareVerb_none(call.need(first.isEmpty() ? "first" : "second")));
         }
         double difference = Ciede2000.difference(first.get(), second.get());
         String words = words(difference);
         String rounded = String.format(Locale.ROOT, "%.4f", difference);
         return VerbResult.said(
-                new Compared(first.get(), second.get(), difference, words), Bundle.colour_compare_text(rounded, words));
+                new Compared(first.get(), second.get(), difference, words),
+                Bundle.ColourCompareVerb_text(rounded, words));
     }
 
     /** Where the words change is common practice, no published source; about 1 is just seen side by side. */
     private static String words(double difference) {
         if (difference < 1) {
-            return Bundle.match_same();
+            return Bundle.ColourCompareVerb_matchSame();
         }
         if (difference < 3) {
-            return Bundle.match_close();
+            return Bundle.ColourCompareVerb_matchClose();
         }
-        return difference < 8 ? Bundle.match_near() : Bundle.match_far();
+        return difference < 8 ? Bundle.ColourCompareVerb_matchNear() : Bundle.ColourCompareVerb_matchFar();
     }
 }

@@ -16,16 +16,16 @@ import org.openide.util.lookup.ServiceProvider;
 /** {@code colour name}: what a colour is called. */
 @ServiceProvider(service = Verb.class)
 @Messages({
-    "colour-name-summary=Tell what a colour is called",
-    "colour-name-hex=such as #7fffd4; quote it, or leave the # out",
+    "ColourNameVerb.summary=Tell what a colour is called",
+    "ColourNameVerb.hex=such as #7fffd4; quote it, or leave the # out",
     "# {0} - what was written",
-    "colour-name-none=''{0}'' is no colour. Write its hex, such as #7fffd4.",
+    "ColourNameVerb.none=''{0}'' is no colour. Write its hex, such as #7fffd4.",
     "# {0} - hex",
     "# {1} - name",
     "# {2} - how far away",
     "# {3} - CSS name",
     "# {4} - how far that is",
-    "colour-name-text={0}: {1} (ISCC-NBS, {2} away); CSS {3} ({4} away)."
+    "ColourNameVerb.text={0}: {1} (ISCC-NBS, {2} away); CSS {3} ({4} away)."
 })
 public final class ColourNameVerb implements Verb {
 
@@ -47,7 +47,7 @@ public final class ColourNameVerb implements Verb {
 
     @Override
     public String summary() {
-        return Bundle.colour_name_summary();
+        return Bundle.ColourNameVerb_summary();
     }
 
     @Override
@@ -57,7 +57,7 @@ public final class ColourNameVerb implements Verb {
 
     @Override
     public List<Param> params() {
-        return List.of(Param.positional("hex", "HEX", Bundle.colour_name_hex()));
+        return List.of(Param.positional("hex", "HEX", Bundle.ColourNameVerb_hex()));
     }
 
     @Override
@@ -69,14 +69,14 @@ public final class ColourNameVerb implements Verb {
     public VerbResult run(VerbCall call) {
         Optional<Srgb> colour = Srgb.parse(call.need("hex"));
         if (colour.isEmpty()) {
-            return VerbResult.wrongUsage(Bundle.colour_name_none(call.need("hex")));
+            return VerbResult.wrongUsage(Bundle.ColourNameVerb_none(call.need("hex")));
         }
         Name isccNbs = name(ColourNames.isccNbs().nearest(colour.get()));
         Name css = name(ColourNames.css().nearest(colour.get()));
         String hex = colour.get().hex();
         return VerbResult.said(
                 new Named(hex, isccNbs, css),
-                Bundle.colour_name_text(hex, isccNbs.name(), away(isccNbs), css.name(), away(css)));
+                Bundle.ColourNameVerb_text(hex, isccNbs.name(), away(isccNbs), css.name(), away(css)));
     }
 
     private static Name name(NearestName nearest) {

@@ -13,12 +13,12 @@ import org.openide.util.NbBundle.Messages;
 /** Writes whole files: beside their place first, so that a file that was there stays until the new one is complete. */
 @Messages({
     "# {0} - file",
-    "out-no-folder=There is no folder for {0}. It was not written; choose another place.",
+    "FilesOut.noFolder=There is no folder for {0}. It was not written; choose another place.",
     "# {0} - file",
-    "out-not-allowed={0} could not be written: this folder may not be written to. Choose another place. What was there before was kept.",
+    "FilesOut.notAllowed={0} could not be written: this folder may not be written to. Choose another place. What was there before was kept.",
     "# {0} - file",
     "# {1} - the system''s words",
-    "out-failed={0} could not be written ({1}). What was there before was kept."
+    "FilesOut.failed={0} could not be written ({1}). What was there before was kept."
 })
 final class FilesOut {
 
@@ -33,12 +33,12 @@ final class FilesOut {
             Files.move(beside, whole, StandardCopyOption.REPLACE_EXISTING);
             return Optional.empty();
         } catch (NoSuchFileException e) {
-            return Optional.of(new Refusal("no-folder", Bundle.out_no_folder(file)));
+            return Optional.of(new Refusal("no-folder", Bundle.FilesOut_noFolder(file)));
         } catch (AccessDeniedException e) {
-            return Optional.of(new Refusal("not-written", Bundle.out_not_allowed(file)));
+            return Optional.of(new Refusal("not-written", Bundle.FilesOut_notAllowed(file)));
         } catch (IOException e) {
             remove(beside);
-            return Optional.of(new Refusal("not-written", Bundle.out_failed(file, e.getMessage())));
+            return Optional.of(new Refusal("not-written", Bundle.FilesOut_failed(file, e.getMessage())));
         }
     }
 

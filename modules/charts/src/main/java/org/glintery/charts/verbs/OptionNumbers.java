@@ -31,7 +31,7 @@ final class OptionNumbers {
         return call.value(option).flatMap(written -> {
             Optional<Double> number = within(WrittenDecimal.of(written), least, most);
             if (number.isEmpty()) {
-                say(WrittenDecimal.doubt(option, written).orElseGet(() -> Bundle.chart_wrong(option, written)));
+                say(WrittenDecimal.doubt(option, written).orElseGet(() -> Bundle.ChartOptions_wrong(option, written)));
             }
             return number;
         });
@@ -40,7 +40,7 @@ final class OptionNumbers {
     Optional<Integer> whole(String option, int least, int most) {
         Optional<Double> number = number(option, least, most);
         if (number.isPresent() && number.get() != Math.rint(number.get())) {
-            say(Bundle.chart_wrong(option, call.need(option)));
+            say(Bundle.ChartOptions_wrong(option, call.need(option)));
             return Optional.empty();
         }
         return number.map(Double::intValue);
@@ -56,7 +56,7 @@ final class OptionNumbers {
             within(WrittenDecimal.of(part), least, most).ifPresent(numbers::add);
         }
         if (numbers.size() != count) {
-            say(Bundle.chart_wrong(option, call.need(option)));
+            say(Bundle.ChartOptions_wrong(option, call.need(option)));
             return List.of();
         }
         return numbers;
@@ -69,7 +69,7 @@ final class OptionNumbers {
                     return Optional.of(word);
                 }
             }
-            say(Bundle.chart_wrong(option, written));
+            say(Bundle.ChartOptions_wrong(option, written));
             return Optional.empty();
         });
     }

@@ -28,18 +28,18 @@ import org.openide.util.NbBundle.Messages;
 /** Reads and writes kits as JSON by the published schema. Any thread but the event thread. */
 @Messages({
     "# {0} - file",
-    "kit-unreadable=The file {0} can''t be read. Nothing was imported; look whether it is there and may be read.",
-    "kit-too-large=This file is larger than 64 MiB. Nothing was imported; put its pictures beside it as files.",
-    "kit-other=This file is not a kit. Nothing was imported.",
-    "kit-newer=This kit was written by a newer Glintery. Nothing was imported; update Glintery.",
+    "JsonKitFiles.unreadable=The file {0} can''t be read. Nothing was imported; look whether it is there and may be read.",
+    "JsonKitFiles.tooLarge=This file is larger than 64 MiB. Nothing was imported; put its pictures beside it as files.",
+    "JsonKitFiles.other=This file is not a kit. Nothing was imported.",
+    "JsonKitFiles.newer=This kit was written by a newer Glintery. Nothing was imported; update Glintery.",
     "# {0} - what is wrong",
-    "kit-malformed=This kit can''t be taken in: {0}. Nothing was imported.",
+    "JsonKitFiles.malformed=This kit can''t be taken in: {0}. Nothing was imported.",
     "# {0} - how many",
-    "kit-more=and {0} more",
-    "kit-gone=This kit is not in the workshop any more. Nothing was written.",
+    "JsonKitFiles.more=and {0} more",
+    "JsonKitFiles.gone=This kit is not in the workshop any more. Nothing was written.",
     "# {0} - what is wrong",
-    "kit-not-writable=This kit does not fit into a kit file: {0}. Nothing was written.",
-    "kit-too-large-to-write=This kit's pictures are too large for one file of 64 MiB. Nothing was written; take some out."
+    "JsonKitFiles.notWritable=This kit does not fit into a kit file: {0}. Nothing was written.",
+    "JsonKitFiles.tooLargeToWrite=This kit's pictures are too large for one file of 64 MiB. Nothing was written; take some out."
 })
 final class JsonKitFiles implements KitFiles {
     private static final int MOST_BYTES = 64 << 20;
@@ -61,7 +61,7 @@ final class JsonKitFiles implements KitFiles {
             Json json = codec.parse(text(file));
             List<String> problems = KitSchema.problems(ofThisVersion(json));
             if (!problems.isEmpty()) {
-                throw new NotAKitException(NOT_A_KIT, Bundle.kit_malformed(listed(problems)));
+                throw new NotAKitException(NOT_A_KIT, Bundle.JsonKitFiles_malformed(listed(problems)));
             }
             KitInFile told = codec.fromJson(json, KitInFile.class);
             Path folder = file.toAbsolutePath().getParent();
@@ -69,17 +69,17 @@ final class JsonKitFiles implements KitFiles {
         } catch (NotAKitException e) {
             return Result.refused(e.refusal());
         } catch (MalformedException e) {
-            return Result.refused(NOT_A_KIT, Bundle.kit_malformed(e.getMessage()));
+            return Result.refused(NOT_A_KIT, Bundle.JsonKitFiles_malformed(e.getMessage()));
         } catch (CharacterCodingException e) {
-            return Result.refused(NOT_A_KIT, Bundle.kit_other());
+            return Result.refused(NOT_A_KIT, Bundle.JsonKitFiles_other());
         } catch (IOException e) {
-            return Result.refused("unreadable", Bundle.kit_unreadable(file));
+            return Result.refused("unreadable", Bundle.JsonKitFiles_unreadable(file));
         }
     }
 
     private static String text(Path file) throws IOException, NotAKitException {
         if (Files.size(file) > MOST_BYTES) {
-            throw new NotAKitException("too-large", Bundle.kit_too_large());
+            throw new NotAKitException("too-large", Bundle.JsonKitFiles_tooLarge());
         }
         String text = StandardCharsets.UTF_8
                 .newDecoder()
@@ -91,12 +91,12 @@ final class JsonKitFiles implements KitFiles {
     /** What another version means by its words is not judged by this one's schema. */
     private static Json ofThisVersion(Json json) throws NotAKitException {
         if (!(json instanceof Json.Obj object) || !object.text("format").equals(Optional.of(KitInFile.FORMAT))) {
-            throw new NotAKitException(NOT_A_KIT, Bundle.kit_other());
+            throw new NotAKitException(NOT_A_KIT, Bundle.JsonKitFiles_other());
         }
         if (object.number("version")
                 .filter(v -> v.compareTo(BigDecimal.valueOf(KitInFile.VERSION)) > 0)
                 .isPresent()) {
-            throw new NotAKitException("newer", Bundle.kit_newer());
+            throw new NotAKitException("newer", Bundle.JsonKitFiles_newer());
         }
         return json;
     }
@@ -104,7 +104,7 @@ final class JsonKitFiles implements KitFiles {
     private static String listed(List<String> problems) {
         String first = String.join("; ", problems.subList(0, Math.min(MOST_PROBLEMS, problems.size())));
         int more = problems.size() - MOST_PROBLEMS;
-        return more > 0 ? first + "; " + Bundle.kit_more(Balance.grouped(more)) : first;
+        return more > 0 ? first + "; " + Bundle.JsonKitFiles_more(Balance.grouped(more)) : first;
     }
 
     @Override
@@ -112,17 +112,17 @@ final class JsonKitFiles implements KitFiles {
         OffTheEventThread.check();
         Optional<Stored<Kit>> stored = view.find(Kit.TYPE, kit);
         if (stored.isEmpty()) {
-            return Result.refused("unknown-kit", Bundle.kit_gone());
+            return Result.refused("unknown-kit", Bundle.JsonKitFiles_gone());
         }
         var telling = new KitToFile(view, workshop);
         Json json = codec.toJson(telling.tell(kit, stored.get().value()));
         List<String> problems = KitSchema.problems(json);
         if (!problems.isEmpty()) {
-            return Result.refused("not-writable", Bundle.kit_not_writable(listed(problems)));
+            return Result.refused("not-writable", Bundle.JsonKitFiles_notWritable(listed(problems)));
         }
         byte[] bytes = codec.pretty(json).getBytes(StandardCharsets.UTF_8);
         if (bytes.length > MOST_BYTES) {
-            return Result.refused("too-large", Bundle.kit_too_large_to_write());
+            return Result.refused("too-large", Bundle.JsonKitFiles_tooLargeToWrite());
         }
         return NewFile.write(file, out -> {
             out.write(bytes);

@@ -21,48 +21,48 @@ import org.openide.util.NbBundle.Messages;
 @Messages({
     "# {0} - place",
     "# {1} - property",
-    "schema-missing={0}: {1} is missing",
+    "KitSchema.missing={0}: {1} is missing",
     "# {0} - place",
     "# {1} - property",
-    "schema-unknown={0}: {1} is not a word we know here",
+    "KitSchema.unknown={0}: {1} is not a word we know here",
     "# {0} - place",
     "# {1} - kinds",
-    "schema-type={0} should be {1}",
+    "KitSchema.type={0} should be {1}",
     "# {0} - place",
     "# {1} - words",
-    "schema-enum={0} should be one of {1}",
+    "KitSchema.enum={0} should be one of {1}",
     "# {0} - place",
-    "schema-picture={0} should have either bytes or a file",
+    "KitSchema.picture={0} should have either bytes or a file",
     "# {0} - place",
-    "schema-colour={0} is blank or not written as it should be",
+    "KitSchema.colour={0} is blank or not written as it should be",
     "# {0} - place",
     "# {1} - least",
-    "schema-least={0} should be at least {1}",
+    "KitSchema.least={0} should be at least {1}",
     "# {0} - place",
     "# {1} - most",
-    "schema-most={0} should be at most {1}",
+    "KitSchema.most={0} should be at most {1}",
     "# {0} - place",
     "# {1} - most",
-    "schema-long={0} has more than {1} characters",
+    "KitSchema.long={0} has more than {1} characters",
     "# {0} - place",
     "# {1} - most",
-    "schema-many={0} has more than {1} items",
+    "KitSchema.many={0} has more than {1} items",
     "# {0} - place",
-    "schema-blank={0} is blank",
+    "KitSchema.blank={0} is blank",
     "# {0} - place",
-    "schema-basis={0}: supplied is missing, though suppliedBasis or suppliedUncertainty tell of it",
+    "KitSchema.basis={0}: supplied is missing, though suppliedBasis or suppliedUncertainty tell of it",
     "# {0} - place",
     "# {1} - step",
-    "schema-steps={0} should be a multiple of {1}",
+    "KitSchema.steps={0} should be a multiple of {1}",
     "# {0} - place",
-    "schema-other={0} is not as it should be",
-    "schema-kind-text=text",
-    "schema-kind-number=a number",
-    "schema-kind-whole=a whole number",
-    "schema-kind-flag=true or false",
-    "schema-kind-list=a list",
-    "schema-kind-object=an object",
-    "schema-whole=the file"
+    "KitSchema.other={0} is not as it should be",
+    "KitSchema.kindText=text",
+    "KitSchema.kindNumber=a number",
+    "KitSchema.kindWhole=a whole number",
+    "KitSchema.kindFlag=true or false",
+    "KitSchema.kindList=a list",
+    "KitSchema.kindObject=an object",
+    "KitSchema.whole=the file"
 })
 final class KitSchema {
     static final String RESOURCE = "/org/glintery/exchange/kit.schema.json";
@@ -94,32 +94,33 @@ final class KitSchema {
     private static String words(Error error) {
         String place = place(error.getInstanceLocation());
         return switch (error.getKeyword()) {
-            case "required" -> Bundle.schema_missing(place, error.getProperty());
-            case "additionalProperties" -> Bundle.schema_unknown(place, error.getProperty());
-            case "type" -> Bundle.schema_type(place, kind(error.getSchemaNode().asText()));
-            case "enum", "const" -> Bundle.schema_enum(place, listed(error.getSchemaNode()));
-            case "oneOf" -> Bundle.schema_picture(place);
-            case "pattern" -> Bundle.schema_colour(place);
-            case "minimum", "exclusiveMinimum" -> Bundle.schema_least(place, limit(error));
-            case "maximum" -> Bundle.schema_most(place, limit(error));
-            case "maxLength" -> Bundle.schema_long(place, limit(error));
-            case "maxItems" -> Bundle.schema_many(place, limit(error));
-            case "maxProperties" -> Bundle.schema_many(place, limit(error));
-            case "minLength" -> Bundle.schema_blank(place);
-            case "dependentRequired" -> Bundle.schema_basis(place);
-            case "multipleOf" -> Bundle.schema_steps(place, limit(error));
-            default -> Bundle.schema_other(place);
+            case "required" -> Bundle.KitSchema_missing(place, error.getProperty());
+            case "additionalProperties" -> Bundle.KitSchema_unknown(place, error.getProperty());
+            case "type" ->
+                Bundle.KitSchema_type(place, kind(error.getSchemaNode().asText()));
+            case "enum", "const" -> Bundle.KitSchema_enum(place, listed(error.getSchemaNode()));
+            case "oneOf" -> Bundle.KitSchema_picture(place);
+            case "pattern" -> Bundle.KitSchema_colour(place);
+            case "minimum", "exclusiveMinimum" -> Bundle.KitSchema_least(place, limit(error));
+            case "maximum" -> Bundle.KitSchema_most(place, limit(error));
+            case "maxLength" -> Bundle.KitSchema_long(place, limit(error));
+            case "maxItems" -> Bundle.KitSchema_many(place, limit(error));
+            case "maxProperties" -> Bundle.KitSchema_many(place, limit(error));
+            case "minLength" -> Bundle.KitSchema_blank(place);
+            case "dependentRequired" -> Bundle.KitSchema_basis(place);
+            case "multipleOf" -> Bundle.KitSchema_steps(place, limit(error));
+            default -> Bundle.KitSchema_other(place);
         };
     }
 
     private static String kind(String type) {
         return switch (type) {
-            case "string" -> Bundle.schema_kind_text();
-            case "number" -> Bundle.schema_kind_number();
-            case "integer" -> Bundle.schema_kind_whole();
-            case "boolean" -> Bundle.schema_kind_flag();
-            case "array" -> Bundle.schema_kind_list();
-            case "object" -> Bundle.schema_kind_object();
+            case "string" -> Bundle.KitSchema_kindText();
+            case "number" -> Bundle.KitSchema_kindNumber();
+            case "integer" -> Bundle.KitSchema_kindWhole();
+            case "boolean" -> Bundle.KitSchema_kindFlag();
+            case "array" -> Bundle.KitSchema_kindList();
+            case "object" -> Bundle.KitSchema_kindObject();
             default -> type;
         };
     }
@@ -148,7 +149,7 @@ final class KitSchema {
                 place.append(place.isEmpty() ? "" : ".").append(path.getName(i));
             }
         }
-        return place.isEmpty() ? Bundle.schema_whole() : place.toString();
+        return place.isEmpty() ? Bundle.KitSchema_whole() : place.toString();
     }
 
     private static JsonNode node(Json json) {

@@ -33,7 +33,7 @@ import org.openide.util.NbBundle.Messages;
 @Messages({
     "# {0} - how many",
     "# {1} - the same in figures",
-    "pictures-left-out={0,choice,1#One picture was|1<{1} pictures were} left out: nobody can be sure that nothing of the place is in {0,choice,1#it|1<them}. Save them as JPEG or PNG to have them in the file."
+    "KitToFile.picturesLeftOut={0,choice,1#One picture was|1<{1} pictures were} left out: nobody can be sure that nothing of the place is in {0,choice,1#it|1<them}. Save them as JPEG or PNG to have them in the file."
 })
 final class KitToFile {
     private final View view;
@@ -66,7 +66,7 @@ final class KitToFile {
 
     /** What the maker should know of what was written. */
     List<String> warnings() {
-        return leftOut == 0 ? List.of() : List.of(Bundle.pictures_left_out(leftOut, Balance.grouped(leftOut)));
+        return leftOut == 0 ? List.of() : List.of(Bundle.KitToFile_picturesLeftOut(leftOut, Balance.grouped(leftOut)));
     }
 
     private PieceInFile piece(Stored<Piece> stored) {

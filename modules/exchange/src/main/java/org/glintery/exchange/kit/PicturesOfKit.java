@@ -16,17 +16,17 @@ import org.openide.util.NbBundle.Messages;
 /** Gathers the pictures that a kit file holds or names. Used once. */
 @Messages({
     "# {0} - file name",
-    "picture-outside=The picture {0} does not lie beside the kit. Nothing was imported; name pictures by their own names only.",
+    "PicturesOfKit.outside=The picture {0} does not lie beside the kit. Nothing was imported; name pictures by their own names only.",
     "# {0} - file name",
-    "picture-missing=The picture {0} is not beside the kit or can''t be read. Nothing was imported; put it there or take it out of the kit.",
+    "PicturesOfKit.missing=The picture {0} is not beside the kit or can''t be read. Nothing was imported; put it there or take it out of the kit.",
     "# {0} - file name",
-    "picture-none={0} is not a picture that can be kept. Nothing was imported; take it out of the kit.",
+    "PicturesOfKit.none={0} is not a picture that can be kept. Nothing was imported; take it out of the kit.",
     "# {0} - file name",
-    "picture-too-large={0} is larger than 64 MiB. Nothing was imported; make it smaller.",
+    "PicturesOfKit.tooLarge={0} is larger than 64 MiB. Nothing was imported; make it smaller.",
     "# {0} - file name",
     "# {1} - such as 60 000 x 60 000",
-    "picture-too-wide={0} says it is {1} pixels, which is too large to open. Nothing was imported; save it smaller.",
-    "picture-in-it=A picture in the file"
+    "PicturesOfKit.tooWide={0} says it is {1} pixels, which is too large to open. Nothing was imported; save it smaller.",
+    "PicturesOfKit.inIt=A picture in the file"
 })
 final class PicturesOfKit {
     private final Path folder;
@@ -49,11 +49,11 @@ final class PicturesOfKit {
             byte[] bytes = one.file().isPresent()
                     ? beside(one.file().get())
                     : decoded(one.bytes().orElse(""));
-            String name = one.file().orElse(Bundle.picture_in_it());
+            String name = one.file().orElse(Bundle.PicturesOfKit_inIt());
             PictureFacts facts = PictureFacts.of(bytes)
-                    .orElseThrow(() -> new NotAKitException("not-a-picture", Bundle.picture_none(name)));
+                    .orElseThrow(() -> new NotAKitException("not-a-picture", Bundle.PicturesOfKit_none(name)));
             if (facts.isTooLarge()) {
-                throw new NotAKitException("picture-too-large", Bundle.picture_too_wide(name, facts.sizeWords()));
+                throw new NotAKitException("picture-too-large", Bundle.PicturesOfKit_tooWide(name, facts.sizeWords()));
             }
             Blob blob = Blob.of(facts.kind().mediaType(), bytes);
             blobs.putIfAbsent(blob.hash(), blob);
@@ -69,27 +69,27 @@ final class PicturesOfKit {
         try {
             return Base64.getMimeDecoder().decode(base64);
         } catch (IllegalArgumentException e) {
-            throw new NotAKitException("not-a-picture", Bundle.picture_none(Bundle.picture_in_it()));
+            throw new NotAKitException("not-a-picture", Bundle.PicturesOfKit_none(Bundle.PicturesOfKit_inIt()));
         }
     }
 
     /** Links are followed before it is asked whether the file lies beside the kit. */
     private byte[] beside(String name) throws NotAKitException {
         if (name.contains("\\") || name.contains(":") || name.startsWith("/")) {
-            throw new NotAKitException("picture-outside", Bundle.picture_outside(name));
+            throw new NotAKitException("picture-outside", Bundle.PicturesOfKit_outside(name));
         }
         try {
             Path home = folder.toRealPath();
             Path named = home.resolve(name).normalize();
             if (!named.startsWith(home) || !named.toRealPath().startsWith(home)) {
-                throw new NotAKitException("picture-outside", Bundle.picture_outside(name));
+                throw new NotAKitException("picture-outside", Bundle.PicturesOfKit_outside(name));
             }
             if (Files.size(named) > Blob.MOST_BYTES) {
-                throw new NotAKitException("too-large", Bundle.picture_too_large(name));
+                throw new NotAKitException("too-large", Bundle.PicturesOfKit_tooLarge(name));
             }
             return Files.readAllBytes(named);
         } catch (IOException | InvalidPathException e) {
-            throw new NotAKitException("picture-missing", Bundle.picture_missing(name));
+            throw new NotAKitException("picture-missing", Bundle.PicturesOfKit_missing(name));
         }
     }
 }

@@ -14,49 +14,49 @@ import org.openide.util.NbBundle.Messages;
  * where no column is surely meant: "no" is the code of some legends and the row number of others.
  */
 @Messages({
-    "column-symbol=symbol",
-    "column-code=code",
-    "column-name=name",
-    "column-hex=colour value",
-    "column-shape=shape",
-    "column-size=size in mm",
-    "column-body=body",
-    "column-coating=coating",
-    "column-needed=needed",
-    "column-supplied=supplied",
-    "column-bags=bags"
+    "Column.symbol=symbol",
+    "Column.code=code",
+    "Column.name=name",
+    "Column.hex=colour value",
+    "Column.shape=shape",
+    "Column.size=size in mm",
+    "Column.body=body",
+    "Column.coating=coating",
+    "Column.needed=needed",
+    "Column.supplied=supplied",
+    "Column.bags=bags"
 })
 enum Column {
-    SYMBOL(Bundle.column_symbol(), "symbol symbols sym symb sign chartsymbol legendsymbol", "mark icon key letter"),
+    SYMBOL(Bundle.Column_symbol(), "symbol symbols sym symb sign chartsymbol legendsymbol", "mark icon key letter"),
     CODE(
-            Bundle.column_code(),
+            Bundle.Column_code(),
             "code codes colourcode colorcode colournumber colornumber colourno colorno colournr colornr drillcode drillno "
                     + "drillnumber codeno codenumber",
             "colour color reference ref number no nr id"),
-    NAME(Bundle.column_name(), "name colourname colorname drillname", "description title colour color"),
+    NAME(Bundle.Column_name(), "name colourname colorname drillname", "description title colour color"),
     HEX(
-            Bundle.column_hex(),
+            Bundle.Column_hex(),
             "hex hexcode rgb colourhex colorhex hexcolour hexcolor hexvalue rgbvalue colourrgb colorrgb colourvalue colorvalue html htmlcolour htmlcolor webcolour "
                     + "webcolor rgbhex",
             ""),
-    SHAPE(Bundle.column_shape(), "shape drillshape shapes", "form drilltype"),
-    SIZE(Bundle.column_size(), "sizemm drillsize drillsizemm sizeinmm", "size mm"),
-    BODY(Bundle.column_body(), "body drillbody", "material"),
-    COATING(Bundle.column_coating(), "coating coatings", "finish effect surface"),
+    SHAPE(Bundle.Column_shape(), "shape drillshape shapes", "form drilltype"),
+    SIZE(Bundle.Column_size(), "sizemm drillsize drillsizemm sizeinmm", "size mm"),
+    BODY(Bundle.Column_body(), "body drillbody", "material"),
+    COATING(Bundle.Column_coating(), "coating coatings", "finish effect surface"),
     NEEDED(
-            Bundle.column_needed(),
+            Bundle.Column_needed(),
             "needed need neededdrills drillsneeded drillcount drillscount numberofdrills noofdrills nrofdrills diamondsneeded "
                     + "diamondcount numberofdiamonds required drillsrequired requireddrills gemsneeded beadsneeded "
                     + "amountneeded quantityneeded qtyneeded countneeded totalneeded neededtotal drillqty drillquantity "
                     + "quantityofdrills qtyofdrills countofdrills totaldrills drillstotal",
             "count counts qty quantity drills diamonds gems beads amount total cells pieces pcs"),
     SUPPLIED(
-            Bundle.column_supplied(),
+            Bundle.Column_supplied(),
             "supplied drillssupplied supplieddrills diamondssupplied included drillsincluded inthekit inkit provided "
                     + "received amountsupplied quantitysupplied qtysupplied drillsinkit drillsinthekit quantityinkit qtyinkit",
             "supply got have"),
     BAGS(
-            Bundle.column_bags(),
+            Bundle.Column_bags(),
             "bags numberofbags noofbags nrofbags bagcount bagsneeded bagssupplied packets numberofpackets",
             "bag packs packet pack");
 

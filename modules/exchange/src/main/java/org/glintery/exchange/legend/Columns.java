@@ -18,7 +18,7 @@ import org.openide.util.NbBundle.Messages;
  * @param titles one a column, no two alike
  * @param headerRows how many rows come before the legend's own
  */
-@Messages({"# {0} - which column, from 1", "column-title=column {0}", "column-note=a note"})
+@Messages({"# {0} - which column, from 1", "Columns.title=column {0}", "Columns.note=a note"})
 record Columns(List<Optional<Column>> meanings, List<String> titles, int headerRows) {
     private static final int MOST_ROWS_ABOVE = 10;
 
@@ -59,7 +59,7 @@ record Columns(List<Optional<Column>> meanings, List<String> titles, int headerR
     Map<String, String> told() {
         Map<String, String> told = new LinkedHashMap<>();
         for (int place = 0; place < titles.size(); place++) {
-            told.put(titles.get(place), meaning(place).map(Column::words).orElse(Bundle.column_note()));
+            told.put(titles.get(place), meaning(place).map(Column::words).orElse(Bundle.Columns_note()));
         }
         return told;
     }
@@ -96,7 +96,7 @@ record Columns(List<Optional<Column>> meanings, List<String> titles, int headerR
         Set<String> taken = new HashSet<>();
         for (int place = 0; place < Math.max(width, header.size()); place++) {
             String said = place < header.size() ? header.get(place).strip() : "";
-            String told = said.isEmpty() ? Bundle.column_title(String.valueOf(place + 1)) : said;
+            String told = said.isEmpty() ? Bundle.Columns_title(String.valueOf(place + 1)) : said;
             String title = told;
             for (int again = 2; !taken.add(title); again++) {
                 title = told + " " + again;

@@ -19,10 +19,10 @@ import org.openide.util.NbBundle.Messages;
 /** Reads legends from CSV, no more of a file than a legend can hold. Any thread; files not on the event thread. */
 @Messages({
     "# {0} - file",
-    "legend-unreadable=The file {0} can''t be read. Nothing was imported; look whether it is there and may be read.",
-    "legend-too-large=This file is larger than 64 MiB. Nothing was imported; a legend has at most a thousand lines.",
-    "legend-not-text=This file is not a table of text. Nothing was imported; save the legend as CSV and try again.",
-    "encoding-pasted=text"
+    "CsvLegendReader.unreadable=The file {0} can''t be read. Nothing was imported; look whether it is there and may be read.",
+    "CsvLegendReader.tooLarge=This file is larger than 64 MiB. Nothing was imported; a legend has at most a thousand lines.",
+    "CsvLegendReader.notText=This file is not a table of text. Nothing was imported; save the legend as CSV and try again.",
+    "CsvLegendReader.pasted=text"
 })
 final class CsvLegendReader implements LegendReader {
     private static final long MOST_BYTES = 64L << 20;
@@ -33,11 +33,11 @@ final class CsvLegendReader implements LegendReader {
         OffTheEventThread.check();
         try {
             if (Files.size(file) > MOST_BYTES) {
-                return Result.refused("too-large", Bundle.legend_too_large());
+                return Result.refused("too-large", Bundle.CsvLegendReader_tooLarge());
             }
             return read(file, encodings(file), assumed);
         } catch (IOException e) {
-            return Result.refused("unreadable", Bundle.legend_unreadable(file));
+            return Result.refused("unreadable", Bundle.CsvLegendReader_unreadable(file));
         }
     }
 
@@ -56,7 +56,7 @@ final class CsvLegendReader implements LegendReader {
                 continue;
             }
         }
-        return Result.refused("not-a-legend", Bundle.legend_not_text());
+        return Result.refused("not-a-legend", Bundle.CsvLegendReader_notText());
     }
 
     private static Reader reader(Path file, Encoding encoding) throws IOException {
@@ -73,7 +73,7 @@ final class CsvLegendReader implements LegendReader {
     @Override
     public Result<Reading> readText(String text, Assumed assumed) {
         try {
-            return LegendRows.read(new LegendText(new StringReader(text)), Bundle.encoding_pasted(), assumed);
+            return LegendRows.read(new LegendText(new StringReader(text)), Bundle.CsvLegendReader_pasted(), assumed);
         } catch (IOException e) {
             throw new IllegalStateException("text in memory can always be read", e);
         }

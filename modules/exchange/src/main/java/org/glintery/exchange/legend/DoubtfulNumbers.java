@@ -24,14 +24,14 @@ final class DoubtfulNumbers {
         "# {1} - what is written there",
         "# {2} - how it was read",
         "# {3} - how it could be read",
-        "doubtful-number=Line {0}: ''{1}'' was read as {2}. If it means {3}, write {3}.",
+        "DoubtfulNumbers.number=Line {0}: ''{1}'' was read as {2}. If it means {3}, write {3}.",
         "# {0} - line",
         "# {1} - what is written there",
         "# {2} - how it was read",
         "# {3} - how it could be read",
         "# {4} - how many more",
         "# {5} - the same, written out",
-        "doubtful-numbers=Line {0}: ''{1}'' was read as {2}, and {4,choice,1#one more number|1<{5} more numbers} like it. If it means {3}, write {3}."
+        "DoubtfulNumbers.numbers=Line {0}: ''{1}'' was read as {2}, and {4,choice,1#one more number|1<{5} more numbers} like it. If it means {3}, write {3}."
     })
     List<String> warnings() {
         if (all.isEmpty()) {
@@ -45,7 +45,7 @@ final class DoubtfulNumbers {
         int more = all.size() - 1;
         return List.of(
                 more == 0
-                        ? Bundle.doubtful_number(line, written, read, smaller)
-                        : Bundle.doubtful_numbers(line, written, read, smaller, more, Balance.grouped(more)));
+                        ? Bundle.DoubtfulNumbers_number(line, written, read, smaller)
+                        : Bundle.DoubtfulNumbers_numbers(line, written, read, smaller, more, Balance.grouped(more)));
     }
 }

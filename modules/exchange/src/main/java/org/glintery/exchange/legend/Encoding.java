@@ -12,11 +12,11 @@ import org.openide.util.NbBundle.Messages;
  * @param words for people
  */
 @Messages({
-    "encoding-utf8=UTF-8",
-    "encoding-utf8-mark=UTF-8 with a mark",
-    "encoding-utf16=UTF-16",
-    "encoding-windows=Western (Windows-1252)",
-    "encoding-latin=Western (Latin-1)"
+    "Encoding.utf8=UTF-8",
+    "Encoding.utf8Mark=UTF-8 with a mark",
+    "Encoding.utf16=UTF-16",
+    "Encoding.windows=Western (Windows-1252)",
+    "Encoding.latin=Western (Latin-1)"
 })
 record Encoding(Charset charset, int mark, String words) {
 
@@ -29,25 +29,25 @@ record Encoding(Charset charset, int mark, String words) {
      */
     static List<Encoding> of(byte[] head) {
         if (startsWith(head, 0xEF, 0xBB, 0xBF)) {
-            return List.of(new Encoding(StandardCharsets.UTF_8, 3, Bundle.encoding_utf8_mark()));
+            return List.of(new Encoding(StandardCharsets.UTF_8, 3, Bundle.Encoding_utf8Mark()));
         }
         if (startsWith(head, 0xFF, 0xFE)) {
-            return List.of(new Encoding(StandardCharsets.UTF_16LE, 2, Bundle.encoding_utf16()));
+            return List.of(new Encoding(StandardCharsets.UTF_16LE, 2, Bundle.Encoding_utf16()));
         }
         if (startsWith(head, 0xFE, 0xFF)) {
-            return List.of(new Encoding(StandardCharsets.UTF_16BE, 2, Bundle.encoding_utf16()));
+            return List.of(new Encoding(StandardCharsets.UTF_16BE, 2, Bundle.Encoding_utf16()));
         }
         int even = zeros(head, 0);
         int odd = zeros(head, 1);
         if (even + odd == 0) {
             return List.of(
-                    new Encoding(StandardCharsets.UTF_8, 0, Bundle.encoding_utf8()),
-                    new Encoding(Charset.forName("windows-1252"), 0, Bundle.encoding_windows()),
-                    new Encoding(StandardCharsets.ISO_8859_1, 0, Bundle.encoding_latin()));
+                    new Encoding(StandardCharsets.UTF_8, 0, Bundle.Encoding_utf8()),
+                    new Encoding(Charset.forName("windows-1252"), 0, Bundle.Encoding_windows()),
+                    new Encoding(StandardCharsets.ISO_8859_1, 0, Bundle.Encoding_latin()));
         }
         if (even > 8 * odd || odd > 8 * even) {
             Charset charset = odd > even ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_16BE;
-            return List.of(new Encoding(charset, 0, Bundle.encoding_utf16()));
+            return List.of(new Encoding(charset, 0, Bundle.Encoding_utf16()));
         }
         return List.of();
     }

@@ -22,18 +22,18 @@ import org.openide.util.NbBundle.Messages;
  * @param line there only without faults
  */
 @Messages({
-    "row-no-name=there is neither a symbol nor a code",
-    "row-unprintable=it holds signs that can't be printed",
+    "LegendRow.noName=there is neither a symbol nor a code",
+    "LegendRow.unprintable=it holds signs that can't be printed",
     "# {0} - what stands there",
-    "row-colour=''{0}'' is not a colour such as #3c6e71",
+    "LegendRow.colour=''{0}'' is not a colour such as #3c6e71",
     "# {0} - what stands there",
-    "row-size=''{0}'' is not a size in millimetres",
+    "LegendRow.size=''{0}'' is not a size in millimetres",
     "# {0} - what the shape says",
     "# {1} - what the size says",
-    "row-two-sizes=the shape says {0} and the size {1}",
+    "LegendRow.twoSizes=the shape says {0} and the size {1}",
     "# {0} - what stands there",
     "# {1} - column",
-    "row-word=''{0}'' is not a {1} we know"
+    "LegendRow.word=''{0}'' is not a {1} we know"
 })
 record LegendRow(Optional<LegendLine> line, CardEntry entry, List<String> faults) {
 
@@ -73,11 +73,11 @@ record LegendRow(Optional<LegendLine> line, CardEntry entry, List<String> faults
             String code = cells.said(Column.CODE);
             Optional<String> name = Optional.of(cells.said(Column.NAME)).filter(text -> !text.isEmpty());
             if (symbol.isEmpty() && code.isEmpty()) {
-                faults.add(Bundle.row_no_name());
+                faults.add(Bundle.LegendRow_noName());
             }
             if (cells.byMeaning().values().stream().anyMatch(Signs::areUnprintable)
                     || cells.extras().values().stream().anyMatch(Signs::areUnprintable)) {
-                faults.add(Bundle.row_unprintable());
+                faults.add(Bundle.LegendRow_unprintable());
             }
             // A legend that prints no codes still tells its drills apart: by their names, else by their symbols.
             Optional<Drill> drill = drill(assumed, code.isEmpty() ? name.orElse(symbol) : code);
@@ -121,7 +121,7 @@ record LegendRow(Optional<LegendLine> line, CardEntry entry, List<String> faults
             String text = cells.said(column);
             Optional<E> meant = meaning.apply(text);
             if (!text.isEmpty() && meant.isEmpty()) {
-                faults.add(Bundle.row_word(Signs.shortened(text), column.words()));
+                faults.add(Bundle.LegendRow_word(Signs.shortened(text), column.words()));
             }
             return meant;
         }
@@ -130,7 +130,7 @@ record LegendRow(Optional<LegendLine> line, CardEntry entry, List<String> faults
             String text = cells.said(Column.HEX);
             Optional<String> hex = ColourWords.hex(text);
             if (!text.isEmpty() && hex.isEmpty()) {
-                faults.add(Bundle.row_colour(Signs.shortened(text)));
+                faults.add(Bundle.LegendRow_colour(Signs.shortened(text)));
             }
             return hex;
         }
@@ -139,10 +139,10 @@ record LegendRow(Optional<LegendLine> line, CardEntry entry, List<String> faults
             String text = cells.said(Column.SIZE);
             Optional<Integer> size = DrillWords.sizeHundredths(text);
             if (!text.isEmpty() && size.isEmpty()) {
-                faults.add(Bundle.row_size(Signs.shortened(text)));
+                faults.add(Bundle.LegendRow_size(Signs.shortened(text)));
             }
             if (size.isPresent() && byShape.isPresent() && !size.equals(byShape)) {
-                faults.add(Bundle.row_two_sizes(Signs.shortened(cells.cell(Column.SHAPE)), Signs.shortened(text)));
+                faults.add(Bundle.LegendRow_twoSizes(Signs.shortened(cells.cell(Column.SHAPE)), Signs.shortened(text)));
             }
             return size.or(() -> byShape);
         }

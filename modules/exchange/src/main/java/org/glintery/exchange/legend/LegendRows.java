@@ -21,14 +21,14 @@ import org.openide.util.NbBundle.Messages;
  * @param broken where they could be read no further
  */
 @Messages({
-    "legend-empty=This file holds no rows. Nothing was imported.",
-    "legend-no-columns=No column of this file is a symbol or a code. Nothing was imported; give the columns headers such as symbol, code, name, needed.",
+    "LegendRows.empty=This file holds no rows. Nothing was imported.",
+    "LegendRows.noColumns=No column of this file is a symbol or a code. Nothing was imported; give the columns headers such as symbol, code, name, needed.",
     "# {0} - most rows",
-    "legend-too-long=This file has more than {0} rows, more than a legend can hold. Nothing was imported.",
-    "legend-too-much=This file holds more than 1 MiB of text, more than a legend can hold. Nothing was imported; take out columns that are not needed.",
+    "LegendRows.tooLong=This file has more than {0} rows, more than a legend can hold. Nothing was imported.",
+    "LegendRows.tooMuch=This file holds more than 1 MiB of text, more than a legend can hold. Nothing was imported; take out columns that are not needed.",
     "# {0} - line",
-    "legend-broken=This file can''t be read from line {0} on: a quotation mark is missing or one too many. Nothing was imported.",
-    "row-broken=a quotation mark is missing or one too many, and nothing after it could be read"
+    "LegendRows.broken=This file can''t be read from line {0} on: a quotation mark is missing or one too many. Nothing was imported.",
+    "LegendRows.rowBroken=a quotation mark is missing or one too many, and nothing after it could be read"
 })
 record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
     /** A title and a header may come before the lines. */
@@ -41,14 +41,14 @@ record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
     /** Refused with {@code not-a-legend}, {@code too-long} or {@code too-large}. */
     static Result<Reading> read(LegendText text, String encoding, Assumed assumed) throws IOException {
         if (text.isBinary()) {
-            return Result.refused("not-a-legend", Bundle.legend_not_text());
+            return Result.refused("not-a-legend", Bundle.CsvLegendReader_notText());
         }
         LegendRows read = of(text);
         if (read.rows.size() > Legend.MOST_LINES + MOST_ROWS_ABOVE) {
             return tooLong();
         }
         if (read.characters > MOST_CHARACTERS) {
-            return Result.refused("too-large", Bundle.legend_too_much());
+            return Result.refused("too-large", Bundle.LegendRows_tooMuch());
         }
         return read.understood(assumed, encoding, text.separator().words());
     }
@@ -72,20 +72,22 @@ record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
             return new LegendRows(rows, Optional.empty(), characters);
         } catch (BrokenRowException e) {
             return new LegendRows(
-                    rows, Optional.of(new BadRow(e.line() + text.linesSkipped(), Bundle.row_broken())), characters);
+                    rows,
+                    Optional.of(new BadRow(e.line() + text.linesSkipped(), Bundle.LegendRows_rowBroken())),
+                    characters);
         }
     }
 
     private Result<Reading> understood(Assumed assumed, String encoding, String separator) {
         if (rows.isEmpty() && broken.isEmpty()) {
-            return Result.refused("not-a-legend", Bundle.legend_empty());
+            return Result.refused("not-a-legend", Bundle.LegendRows_empty());
         }
         Columns columns = Columns.of(rows);
         if (!columns.nameALine()) {
             return Result.refused(
                     "not-a-legend",
-                    broken.map(row -> Bundle.legend_broken(String.valueOf(row.line())))
-                            .orElse(Bundle.legend_no_columns()));
+                    broken.map(row -> Bundle.LegendRows_broken(String.valueOf(row.line())))
+                            .orElse(Bundle.LegendRows_noColumns()));
         }
         if (rows.size() - columns.headerRows() > Legend.MOST_LINES) {
             return tooLong();
@@ -104,6 +106,6 @@ record LegendRows(List<CsvRow> rows, Optional<BadRow> broken, long characters) {
     }
 
     private static Result<Reading> tooLong() {
-        return Result.refused("too-long", Bundle.legend_too_long(Balance.grouped(Legend.MOST_LINES)));
+        return Result.refused("too-long", Bundle.LegendRows_tooLong(Balance.grouped(Legend.MOST_LINES)));
     }
 }

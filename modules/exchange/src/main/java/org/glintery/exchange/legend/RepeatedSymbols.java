@@ -17,7 +17,7 @@ final class RepeatedSymbols {
         "# {0} - symbol",
         "# {1} - all lines but the last",
         "# {2} - last line",
-        "repeated-symbol=The symbol {0} stands on lines {1} and {2}. All were kept."
+        "RepeatedSymbols.repeated=The symbol {0} stands on lines {1} and {2}. All were kept."
     })
     static List<String> warnings(List<LegendLine> lines) {
         Map<String, List<String>> places = new LinkedHashMap<>();
@@ -33,6 +33,6 @@ final class RepeatedSymbols {
 
     private static String sentence(String symbol, List<String> lines) {
         int last = lines.size() - 1;
-        return Bundle.repeated_symbol(symbol, String.join(", ", lines.subList(0, last)), lines.get(last));
+        return Bundle.RepeatedSymbols_repeated(symbol, String.join(", ", lines.subList(0, last)), lines.get(last));
     }
 }

@@ -21,17 +21,17 @@ import org.openide.util.NbBundle.Messages;
 @Messages({
     "# {0} - column",
     "# {1} - what stands there",
-    "amount-negative={0}: ''{1}'' is below zero",
+    "RowAmounts.negative={0}: ''{1}'' is below zero",
     "# {0} - column",
     "# {1} - what stands there",
-    "amount-not-whole={0}: ''{1}'' is not a whole number",
+    "RowAmounts.notWhole={0}: ''{1}'' is not a whole number",
     "# {0} - column",
     "# {1} - what stands there",
     "# {2} - most",
-    "amount-too-large={0}: ''{1}'' is more than {2}",
+    "RowAmounts.tooLarge={0}: ''{1}'' is more than {2}",
     "# {0} - some number of bags",
     "# {1} - another",
-    "amount-two-bags=one column says {0} bags and another {1}"
+    "RowAmounts.twoBags=one column says {0} bags and another {1}"
 })
 record RowAmounts(
         Optional<Long> needed,
@@ -114,7 +114,7 @@ record RowAmounts(
             Optional<Integer> first = Optional.empty();
             for (Optional<Integer> one : told) {
                 if (first.isPresent() && one.isPresent() && !first.equals(one)) {
-                    faults.add(Bundle.amount_two_bags(Balance.grouped(first.get()), Balance.grouped(one.get())));
+                    faults.add(Bundle.RowAmounts_twoBags(Balance.grouped(first.get()), Balance.grouped(one.get())));
                 }
                 first = first.or(() -> one);
             }
@@ -129,9 +129,9 @@ record RowAmounts(
             String shown = Signs.shortened(cells.cell(column).strip());
             faults.add(
                     switch (fault) {
-                        case BELOW_ZERO -> Bundle.amount_negative(column.words(), shown);
-                        case NOT_WHOLE -> Bundle.amount_not_whole(column.words(), shown);
-                        case TOO_LARGE -> Bundle.amount_too_large(column.words(), shown, Balance.grouped(most));
+                        case BELOW_ZERO -> Bundle.RowAmounts_negative(column.words(), shown);
+                        case NOT_WHOLE -> Bundle.RowAmounts_notWhole(column.words(), shown);
+                        case TOO_LARGE -> Bundle.RowAmounts_tooLarge(column.words(), shown, Balance.grouped(most));
                     });
         }
     }

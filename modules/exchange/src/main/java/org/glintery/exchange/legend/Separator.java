@@ -12,12 +12,12 @@ import org.glintery.exchange.csv.CsvRows;
 import org.openide.util.NbBundle.Messages;
 
 /** What stands between the cells of a table. The first wins where two fit equally well. */
-@Messages({"separator-tabs=tabs", "separator-semicolons=semicolons", "separator-commas=commas", "separator-bars=bars"})
+@Messages({"Separator.tabs=tabs", "Separator.semicolons=semicolons", "Separator.commas=commas", "Separator.bars=bars"})
 enum Separator {
-    TAB('\t', Bundle.separator_tabs()),
-    SEMICOLON(';', Bundle.separator_semicolons()),
-    COMMA(',', Bundle.separator_commas()),
-    BAR('|', Bundle.separator_bars());
+    TAB('\t', Bundle.Separator_tabs()),
+    SEMICOLON(';', Bundle.Separator_semicolons()),
+    COMMA(',', Bundle.Separator_commas()),
+    BAR('|', Bundle.Separator_bars());
 
     private static final int MOST_ROWS = 20;
     private static final int MOST_CELLS = 1_000;

@@ -16,11 +16,11 @@ import org.openide.util.NbBundle.Messages;
  */
 @Messages({
     "# {0} - what stands there",
-    "cell-no-number=''{0}'' is not a number",
+    "Cells.noNumber=''{0}'' is not a number",
     "# {0} - what stands there",
-    "cell-no-flag=''{0}'' is neither true nor false",
+    "Cells.noFlag=''{0}'' is neither true nor false",
     "# {0} - what stands there",
-    "cell-no-items=''{0}'' is no list of things"
+    "Cells.noItems=''{0}'' is no list of things"
 })
 final class Cells {
     private static final String JSON = "~";
@@ -121,9 +121,9 @@ final class Cells {
         String shown = cell.length() > 40 ? cell.substring(0, 40) + "…" : cell;
         return new MalformedException(
                 switch (kind) {
-                    case NUMBER -> Bundle.cell_no_number(shown);
-                    case FLAG -> Bundle.cell_no_flag(shown);
-                    case TEXT, LIST, MAP, RECORD -> Bundle.cell_no_items(shown);
+                    case NUMBER -> Bundle.Cells_noNumber(shown);
+                    case FLAG -> Bundle.Cells_noFlag(shown);
+                    case TEXT, LIST, MAP, RECORD -> Bundle.Cells_noItems(shown);
                 });
     }
 }

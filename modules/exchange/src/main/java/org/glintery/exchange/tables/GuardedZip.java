@@ -24,13 +24,13 @@ import org.openide.util.NbBundle.Messages;
  * of a folder is refused whole; so is what swells beyond all measure when it is unpacked.
  */
 @Messages({
-    "zip-none=This file is not a zip of tables. Nothing was imported.",
+    "GuardedZip.none=This file is not a zip of tables. Nothing was imported.",
     "# {0} - name",
-    "zip-names=This zip holds a file named {0}, which leads out of the zip. Nothing was imported; it may be meant to do harm.",
+    "GuardedZip.names=This zip holds a file named {0}, which leads out of the zip. Nothing was imported; it may be meant to do harm.",
     "# {0} - name",
-    "zip-bomb={0} in this zip is far too large when unpacked. Nothing was imported; it may be meant to do harm.",
+    "GuardedZip.bomb={0} in this zip is far too large when unpacked. Nothing was imported; it may be meant to do harm.",
     "# {0} - name",
-    "zip-missing={0} is missing from this zip. Nothing was imported."
+    "GuardedZip.missing={0} is missing from this zip. Nothing was imported."
 })
 final class GuardedZip implements Closeable {
     private static final int BYTE_ORDER_MARK = 0xFEFF;
@@ -59,7 +59,7 @@ final class GuardedZip implements Closeable {
                 throw e;
             }
         } catch (ZipException | IllegalArgumentException e) {
-            throw new NotTablesException("not-tables", Bundle.zip_none());
+            throw new NotTablesException("not-tables", Bundle.GuardedZip_none());
         }
     }
 
@@ -72,7 +72,7 @@ final class GuardedZip implements Closeable {
                     || name.contains(":")
                     || Arrays.asList(name.split("/")).contains("..");
             if (leadsOut) {
-                throw new NotTablesException("unsafe-names", Bundle.zip_names(name));
+                throw new NotTablesException("unsafe-names", Bundle.GuardedZip_names(name));
             }
         }
     }
@@ -103,7 +103,7 @@ final class GuardedZip implements Closeable {
     private ZipEntry entry(String name) throws NotTablesException {
         ZipEntry entry = zip.getEntry(name);
         if (entry == null) {
-            throw new NotTablesException("damaged", Bundle.zip_missing(name));
+            throw new NotTablesException("damaged", Bundle.GuardedZip_missing(name));
         }
         return entry;
     }
@@ -118,7 +118,7 @@ final class GuardedZip implements Closeable {
         private static final long serialVersionUID = 1L;
 
         TooLargeException(String name) {
-            super(Bundle.zip_bomb(name));
+            super(Bundle.GuardedZip_bomb(name));
         }
     }
 

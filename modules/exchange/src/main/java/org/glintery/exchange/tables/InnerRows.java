@@ -14,13 +14,13 @@ import org.openide.util.NbBundle.Messages;
 @Messages({
     "# {0} - table",
     "# {1} - thing",
-    "inner-count={0}.csv does not hold as many rows for {1} as the list should have",
+    "InnerRows.count={0}.csv does not hold as many rows for {1} as the list should have",
     "# {0} - table",
     "# {1} - thing",
-    "inner-orphan={0}.csv has rows for {1}, which has no such list",
+    "InnerRows.orphan={0}.csv has rows for {1}, which has no such list",
     "# {0} - table",
     "# {1} - thing",
-    "inner-twice={0}.csv has two rows for one place of {1}"
+    "InnerRows.twice={0}.csv has two rows for one place of {1}"
 })
 final class InnerRows {
     private final String table;
@@ -35,7 +35,7 @@ final class InnerRows {
     /** @param key of a map's entry; empty in a list */
     void add(String owner, int at, String key, Json value) {
         if (items.computeIfAbsent(owner, o -> new TreeMap<>()).put(at, new Item(key, value)) != null) {
-            throw new MalformedException(Bundle.inner_twice(table, owner));
+            throw new MalformedException(Bundle.InnerRows_twice(table, owner));
         }
     }
 
@@ -44,7 +44,7 @@ final class InnerRows {
         SortedMap<Integer, Item> found = items.getOrDefault(owner, new TreeMap<>());
         items.remove(owner);
         if (found.size() != count) {
-            throw new MalformedException(Bundle.inner_count(table, owner));
+            throw new MalformedException(Bundle.InnerRows_count(table, owner));
         }
         List<Item> inOrder = List.copyOf(found.values());
         if (kind == Kind.LIST) {
@@ -53,7 +53,7 @@ final class InnerRows {
         Map<String, Json> fields = new LinkedHashMap<>();
         inOrder.forEach(item -> fields.put(item.key(), item.value()));
         if (fields.size() != count) {
-            throw new MalformedException(Bundle.inner_twice(table, owner));
+            throw new MalformedException(Bundle.InnerRows_twice(table, owner));
         }
         return new Json.Obj(fields);
     }
@@ -61,7 +61,7 @@ final class InnerRows {
     /** Once all rows came. */
     void checkAllTaken() {
         items.keySet().stream().sorted().findFirst().ifPresent(owner -> {
-            throw new MalformedException(Bundle.inner_orphan(table, owner));
+            throw new MalformedException(Bundle.InnerRows_orphan(table, owner));
         });
     }
 }

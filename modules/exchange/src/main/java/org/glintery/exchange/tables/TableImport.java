@@ -31,19 +31,19 @@ import org.openide.util.NbBundle.Messages;
 /** Brings tables into an empty workshop as one change: all of it or nothing. Used once. */
 @Messages({
     "# {0} - file",
-    "tables-unreadable=The file {0} can''t be read. Nothing was imported; look whether it is there and may be read.",
+    "TableImport.unreadable=The file {0} can''t be read. Nothing was imported; look whether it is there and may be read.",
     "# {0} - file",
-    "tables-picture=the picture {0} was changed or damaged",
+    "TableImport.picture=the picture {0} was changed or damaged",
     "# {0} - file",
     "# {1} - such as 60 000 x 60 000",
-    "tables-picture-too-large={0} says it is {1} pixels, which is too large to open. Nothing was imported; it may be meant "
+    "TableImport.pictureTooLarge={0} says it is {1} pixels, which is too large to open. Nothing was imported; it may be meant "
             + "to do harm.",
-    "tables-broken=the zip is damaged",
+    "TableImport.broken=the zip is damaged",
     "# {0} - sequence number",
-    "tables-order=movements.csv is not in its order at sequence {0}",
+    "TableImport.order=movements.csv is not in its order at sequence {0}",
     "# {0} - what is wrong",
-    "tables-malformed=These tables can''t be taken in: {0}. Nothing was imported.",
-    "tables-not-empty=This workshop is not empty. Nothing was imported; make a new workshop and import into that."
+    "TableImport.malformed=These tables can''t be taken in: {0}. Nothing was imported.",
+    "TableImport.notEmpty=This workshop is not empty. Nothing was imported; make a new workshop and import into that."
 })
 final class TableImport {
     private final Workshop workshop;
@@ -61,10 +61,10 @@ final class TableImport {
         if (view.documents().findAny().isPresent()
                 || !view.blobs().isEmpty()
                 || !view.spots().isEmpty()) {
-            return Result.refused("not-empty", Bundle.tables_not_empty());
+            return Result.refused("not-empty", Bundle.TableImport_notEmpty());
         }
         if (!Files.isReadable(file) || Files.isDirectory(file)) {
-            return Result.refused("unreadable", Bundle.tables_unreadable(file));
+            return Result.refused("unreadable", Bundle.TableImport_unreadable(file));
         }
         Path json = workshop.folder().resolve("import-" + UUID.randomUUID() + ".json");
         try {
@@ -92,11 +92,11 @@ final class TableImport {
         } catch (NotTablesException e) {
             return Result.refused(e.refusal());
         } catch (MalformedException e) {
-            return Result.refused("damaged", Bundle.tables_malformed(e.getMessage()));
+            return Result.refused("damaged", Bundle.TableImport_malformed(e.getMessage()));
         } catch (GuardedZip.TooLargeException e) {
             return Result.refused("too-large", e.getMessage());
         } catch (ZipException | EOFException | CharacterCodingException e) {
-            return Result.refused("damaged", Bundle.tables_malformed(Bundle.tables_broken()));
+            return Result.refused("damaged", Bundle.TableImport_malformed(Bundle.TableImport_broken()));
         }
     }
 
@@ -128,7 +128,7 @@ final class TableImport {
         tables.read(TablesZip.MOVEMENTS, TablesZip.MOVEMENT_KEYS.size(), (keys, value) -> {
             int sequence = Cells.count(keys.get(0), Kind.NUMBER);
             if (sequence <= last[0]) {
-                throw new MalformedException(Bundle.tables_order(String.valueOf(sequence)));
+                throw new MalformedException(Bundle.TableImport_order(String.valueOf(sequence)));
             }
             last[0] = sequence;
             out.movement(value);
@@ -175,13 +175,14 @@ final class TableImport {
         }
         byte[] bytes = zip.picture(row.cell(2));
         if (!Blob.hash(bytes).equals(row.cell(0))) {
-            throw new MalformedException(Bundle.tables_picture(row.cell(2)));
+            throw new MalformedException(Bundle.TableImport_picture(row.cell(2)));
         }
         Optional<PictureFacts> tooLarge = PictureFacts.of(bytes).filter(PictureFacts::isTooLarge);
         if (tooLarge.isPresent()) {
             throw new NotTablesException(
                     "picture-too-large",
-                    Bundle.tables_picture_too_large(row.cell(2), tooLarge.get().sizeWords()));
+                    Bundle.TableImport_pictureTooLarge(
+                            row.cell(2), tooLarge.get().sizeWords()));
         }
         out.picture(row.cell(0), Cells.textOf(row.cell(1)), bytes);
     }

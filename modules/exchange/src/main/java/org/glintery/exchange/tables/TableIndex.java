@@ -12,7 +12,7 @@ import org.glintery.exchange.csv.CsvRows;
 import org.openide.util.NbBundle.Messages;
 
 /** Which tables there are and what their columns hold, as {@code columns.csv} says. */
-@Messages({"# {0} - table", "# {1} - line", "index-row={0}.csv, line {1}, is not as it should be"})
+@Messages({"# {0} - table", "# {1} - line", "TableIndex.row={0}.csv, line {1}, is not as it should be"})
 record TableIndex(Map<String, List<Column>> tables) {
     private static final int MOST_COLUMNS = 100_000;
 
@@ -49,7 +49,7 @@ record TableIndex(Map<String, List<Column>> tables) {
     }
 
     static MalformedException malformed(String table, int line) {
-        return new MalformedException(Bundle.index_row(table, String.valueOf(line)));
+        return new MalformedException(Bundle.TableIndex_row(table, String.valueOf(line)));
     }
 
     /** The tables of documents: named by owner and type. */

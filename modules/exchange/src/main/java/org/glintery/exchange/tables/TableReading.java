@@ -22,9 +22,9 @@ import org.openide.util.NbBundle.Messages;
     "# {1} - line",
     "# {2} - column",
     "# {3} - what is wrong",
-    "table-cell={0}.csv, line {1}, column {2}: {3}",
+    "TableReading.cell={0}.csv, line {1}, column {2}: {3}",
     "# {0} - table",
-    "table-header=the columns of {0}.csv are not those that columns.csv names"
+    "TableReading.header=the columns of {0}.csv are not those that columns.csv names"
 })
 final class TableReading {
     private static final String WITHIN = "/";
@@ -94,7 +94,7 @@ final class TableReading {
         try (CsvRows rows = zip.rows(table)) {
             Optional<CsvRow> header = rows.next();
             if (header.isEmpty() || !isHeader(header.get(), table, keys)) {
-                throw new MalformedException(Bundle.table_header(table));
+                throw new MalformedException(Bundle.TableReading_header(table));
             }
             for (Optional<CsvRow> row = rows.next(); row.isPresent(); row = rows.next()) {
                 if (!row.get().isBlank()) {
@@ -134,7 +134,7 @@ final class TableReading {
                 value(cell, column, owner, inner.get(column)).ifPresent(json -> building.put(column.path(), json));
             } catch (MalformedException e) {
                 throw new MalformedException(
-                        Bundle.table_cell(table, String.valueOf(row.line()), column.name(), e.getMessage()), e);
+                        Bundle.TableReading_cell(table, String.valueOf(row.line()), column.name(), e.getMessage()), e);
             }
         }
         return building.value();

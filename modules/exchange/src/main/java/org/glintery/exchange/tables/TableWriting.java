@@ -20,7 +20,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** Writes everything that a workshop holds into one zip. Used once. */
 @Messages({
-    "tables-readme=This zip holds a whole workshop as tables. Each .csv file opens in a spreadsheet.\\n\\n"
+    "TableWriting.readme=This zip holds a whole workshop as tables. Each .csv file opens in a spreadsheet.\\n\\n"
             + "There is one table for each kind of thing, such as stash.piece.csv. Lists within things have a table of their own, "
             + "such as stash.legend.lines.csv; its first column says to which thing a row belongs, the next one at which place. "
             + "The column order says in which order things came into the workshop, over all tables. "
@@ -30,7 +30,7 @@ import org.openide.util.NbBundle.Messages;
             + "A blank cell is something that was never said. A single apostrophe is an empty text; an apostrophe before other text "
             + "keeps spreadsheets from running it. What follows a tilde is JSON.\\n",
     "# {0} - hash",
-    "tables-picture-gone=The picture {0} is missing from this workshop''s folder. Nothing was kept; ''workshop check'' tells of every one that is missing."
+    "TableWriting.pictureGone=The picture {0} is missing from this workshop''s folder. Nothing was kept; ''workshop check'' tells of every one that is missing."
 })
 final class TableWriting {
     private final Workshop workshop;
@@ -54,7 +54,7 @@ final class TableWriting {
 
     /** @throws NotTablesException when something of the workshop is not there any more */
     Counts write() throws IOException, NotTablesException {
-        zip.text("README.txt", Bundle.tables_readme());
+        zip.text("README.txt", Bundle.TableWriting_readme());
         documents();
         zip.tables(TablesZip.MOVEMENTS, TablesZip.MOVEMENT_KEYS, this::eachMovement);
         blobs();
@@ -118,8 +118,8 @@ final class TableWriting {
         List<List<String>> rows = new ArrayList<>();
         for (Map.Entry<String, String> blob : new TreeMap<>(view.blobs()).entrySet()) {
             byte[] bytes = workshop.blob(blob.getKey())
-                    .orElseThrow(
-                            () -> new NotTablesException("picture-missing", Bundle.tables_picture_gone(blob.getKey())));
+                    .orElseThrow(() ->
+                            new NotTablesException("picture-missing", Bundle.TableWriting_pictureGone(blob.getKey())));
             String file = TablesZip.PICTURES + blob.getKey() + "." + PictureKind.extensionOf(blob.getValue());
             zip.picture(file, bytes);
             rows.add(List.of(blob.getKey(), Cells.text(blob.getValue()), file, String.valueOf(bytes.length)));

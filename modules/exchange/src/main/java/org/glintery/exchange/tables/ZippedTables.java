@@ -41,7 +41,7 @@ final class ZippedTables implements TableFiles {
     }
 
     @Messages(
-            "tables-changed=The workshop was changed again and again while it was written. Nothing was kept; try again in a quiet moment.")
+            "ZippedTables.changed=The workshop was changed again and again while it was written. Nothing was kept; try again in a quiet moment.")
     private Result<CopyReport> write(Path zip) {
         View view = workshop.view();
         Result<CopyReport> written = NewFile.write(zip, out -> {
@@ -49,7 +49,7 @@ final class ZippedTables implements TableFiles {
                 TableWriting.Counts counts = new TableWriting(workshop, view, codec, out).write();
                 return workshop.view().revision() == view.revision()
                         ? Result.ok(new CopyReport(zip, counts.documents(), counts.movements(), counts.blobs(), 0))
-                        : Result.refused(CHANGED, Bundle.tables_changed());
+                        : Result.refused(CHANGED, Bundle.ZippedTables_changed());
             } catch (NotTablesException e) {
                 return Result.refused(e.refusal());
             }

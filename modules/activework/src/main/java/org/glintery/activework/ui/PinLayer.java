@@ -8,9 +8,6 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
-import java.awt.event.ActionEvent;
-import java.awt.event.FocusEvent;
-import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
@@ -18,11 +15,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
-import javax.swing.KeyStroke;
+import org.glintery.workbench.parts.DrawnComponent;
 import org.glintery.workbench.parts.PictureView;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Tone;
@@ -32,7 +26,7 @@ import org.openide.util.NbBundle.Messages;
  * The pins on a picture, and the way to set one: a click, or arrow keys that move a cross and Enter. Lies over the
  * picture. Event thread.
  */
-final class PinLayer extends JComponent {
+final class PinLayer extends DrawnComponent {
     private static final long serialVersionUID = 1L;
     private static final int RADIUS_PX = 11;
     private static final int CROSS_PX = 14;
@@ -54,6 +48,7 @@ final class PinLayer extends JComponent {
 
     @Messages("PinLayer.name=Picture to pin a question on. Arrow keys move the cross, Enter asks there.")
     PinLayer(PictureView under, Placed placed) {
+        super(AccessibleRole.PANEL);
         this.under = under;
         this.placed = placed;
         setFocusable(true);
@@ -63,8 +58,8 @@ final class PinLayer extends JComponent {
         walk("RIGHT", STEP, 0);
         walk("UP", 0, -STEP);
         walk("DOWN", 0, STEP);
-        key("ENTER", () -> placed.at(cross.getX(), cross.getY()));
-        key("SPACE", () -> placed.at(cross.getX(), cross.getY()));
+        onKey("ENTER", () -> placed.at(cross.getX(), cross.getY()));
+        onKey("SPACE", () -> placed.at(cross.getX(), cross.getY()));
         addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent e) {
@@ -72,17 +67,7 @@ final class PinLayer extends JComponent {
                 click(e);
             }
         });
-        addFocusListener(new FocusListener() {
-            @Override
-            public void focusGained(FocusEvent e) {
-                repaint();
-            }
-
-            @Override
-            public void focusLost(FocusEvent e) {
-                repaint();
-            }
-        });
+        repaintOnFocus();
     }
 
     void show(List<Pin> newPins) {
@@ -182,7 +167,7 @@ final class PinLayer extends JComponent {
     }
 
     private void walk(String stroke, double right, double down) {
-        key(stroke, () -> {
+        onKey(stroke, () -> {
             cross = new Point2D.Double(within(cross.getX() + right), within(cross.getY() + down));
             repaint();
         });
@@ -190,32 +175,5 @@ final class PinLayer extends JComponent {
 
     private static double within(double share) {
         return Math.max(0, Math.min(1, share));
-    }
-
-    private void key(String stroke, Runnable action) {
-        getInputMap().put(KeyStroke.getKeyStroke(stroke), stroke);
-        getActionMap().put(stroke, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                action.run();
-            }
-        });
-    }
-
-    @Override
-    public AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new AccessibleJComponent() {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                public AccessibleRole getAccessibleRole() {
-                    return AccessibleRole.PANEL;
-                }
-            };
-        }
-        return accessibleContext;
     }
 }

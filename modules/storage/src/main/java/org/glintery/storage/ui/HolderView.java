@@ -6,16 +6,11 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
-import java.awt.event.FocusEvent;
-import java.awt.event.FocusListener;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
 import java.util.Set;
 import javax.accessibility.AccessibleRole;
-import javax.swing.AbstractAction;
-import javax.swing.KeyStroke;
 import javax.swing.TransferHandler;
 import org.glintery.api.ledger.Spot;
 import org.glintery.workbench.parts.DrawnComponent;
@@ -48,23 +43,13 @@ final class HolderView extends DrawnComponent implements SpotPlace {
         walk("RIGHT", 1, 0);
         walk("UP", 0, -1);
         walk("DOWN", 0, 1);
-        key("CONTEXT_MENU", () -> popUp(middle(cursor)));
-        key("shift F10", () -> popUp(middle(cursor)));
-        key("ENTER", () -> popUp(middle(cursor)));
+        onKey("CONTEXT_MENU", () -> popUp(middle(cursor)));
+        onKey("shift F10", () -> popUp(middle(cursor)));
+        onKey("ENTER", () -> popUp(middle(cursor)));
         Mouse mouse = new Mouse();
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
-        addFocusListener(new FocusListener() {
-            @Override
-            public void focusGained(FocusEvent e) {
-                repaint();
-            }
-
-            @Override
-            public void focusLost(FocusEvent e) {
-                repaint();
-            }
-        });
+        repaintOnFocus();
     }
 
     void show(CabinetSheet.HolderDrawing newHolder) {
@@ -180,19 +165,7 @@ final class HolderView extends DrawnComponent implements SpotPlace {
     }
 
     private void walk(String stroke, int right, int down) {
-        key(stroke, () -> select(cursor + right + down * holder.columns()));
-    }
-
-    private void key(String stroke, Runnable action) {
-        getInputMap().put(KeyStroke.getKeyStroke(stroke), stroke);
-        getActionMap().put(stroke, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                action.run();
-            }
-        });
+        onKey(stroke, () -> select(cursor + right + down * holder.columns()));
     }
 
     private void popUp(Point at) {

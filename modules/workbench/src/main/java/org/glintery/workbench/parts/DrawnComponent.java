@@ -1,5 +1,7 @@
 package org.glintery.workbench.parts;
 
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -14,6 +16,26 @@ public abstract class DrawnComponent extends JComponent {
     /** @param role what it is to whoever does not see it; its name is for the subclass to set */
     protected DrawnComponent(AccessibleRole role) {
         this.role = role;
+    }
+
+    /** Does something when a key is pressed while this has the focus. @param stroke as {@link javax.swing.KeyStroke} reads it */
+    protected final void onKey(String stroke, Runnable action) {
+        KeyPress.on(this, stroke, action);
+    }
+
+    /** Paints anew when the focus comes and goes, for whoever draws it. */
+    protected final void repaintOnFocus() {
+        addFocusListener(new FocusListener() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent e) {
+                repaint();
+            }
+        });
     }
 
     @Override

@@ -5,15 +5,12 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Path2D;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.accessibility.AccessibleRole;
-import javax.swing.AbstractAction;
-import javax.swing.KeyStroke;
 import org.glintery.api.Stable;
 import org.openide.util.NbBundle.Messages;
 
@@ -83,27 +80,15 @@ public final class ScoreFacets extends DrawnComponent {
     private void listenToKeys() {
         for (int i = 0; i <= MOST; i++) {
             int wanted = i;
-            key(String.valueOf(i), () -> choose(wanted));
-            key("NUMPAD" + i, () -> choose(wanted));
+            onKey(String.valueOf(i), () -> choose(wanted));
+            onKey("NUMPAD" + i, () -> choose(wanted));
         }
-        key("DELETE", () -> choose(0));
-        key("BACK_SPACE", () -> choose(0));
-        key("RIGHT", () -> choose(score + 1));
-        key("UP", () -> choose(score + 1));
-        key("LEFT", () -> choose(score - 1));
-        key("DOWN", () -> choose(score - 1));
-    }
-
-    private void key(String stroke, Runnable action) {
-        getInputMap().put(KeyStroke.getKeyStroke(stroke), stroke);
-        getActionMap().put(stroke, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                action.run();
-            }
-        });
+        onKey("DELETE", () -> choose(0));
+        onKey("BACK_SPACE", () -> choose(0));
+        onKey("RIGHT", () -> choose(score + 1));
+        onKey("UP", () -> choose(score + 1));
+        onKey("LEFT", () -> choose(score - 1));
+        onKey("DOWN", () -> choose(score - 1));
     }
 
     private void listenToMouse() {
@@ -115,17 +100,7 @@ public final class ScoreFacets extends DrawnComponent {
                 choose(clicked == score ? 0 : clicked);
             }
         });
-        addFocusListener(new java.awt.event.FocusAdapter() {
-            @Override
-            public void focusGained(java.awt.event.FocusEvent e) {
-                repaint();
-            }
-
-            @Override
-            public void focusLost(java.awt.event.FocusEvent e) {
-                repaint();
-            }
-        });
+        repaintOnFocus();
     }
 
     @Override

@@ -1,13 +1,10 @@
 package org.glintery.workbench.parts;
 
 import java.awt.Component;
-import java.awt.event.ActionEvent;
 import java.util.function.Function;
-import javax.swing.AbstractAction;
 import javax.swing.Icon;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
@@ -38,17 +35,9 @@ public final class Tables {
         }
     }
 
-    /** Does something when a key is pressed in the table. @param stroke as {@link KeyStroke#getKeyStroke(String)} */
+    /** Does something when a key is pressed in the table. @param stroke as {@link javax.swing.KeyStroke} reads it */
     public static void onKey(JTable table, String stroke, Runnable action) {
-        table.getInputMap().put(KeyStroke.getKeyStroke(stroke), stroke);
-        table.getActionMap().put(stroke, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                action.run();
-            }
-        });
+        KeyPress.on(table, stroke, action);
     }
 
     /** Columns stay as wide as what stands in them; where there is no room for all, the table scrolls sideways. */

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.glintery.api.Result;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.Piece;
@@ -83,11 +84,13 @@ final class KittingChoices {
         @Messages({
             "# {0} - holder",
             "# {1} - pockets",
-            "KittingChoices.free={0}: free, {1,choice,1#one pocket|1<{1} pockets}",
+            "# {2} - pockets in words",
+            "KittingChoices.free={0}: free, {1,choice,1#one pocket|1<{2} pockets}",
             "# {0} - holder",
-            "# {1} - empty pockets",
+            "# {1} - empty pockets in words",
             "# {2} - pockets",
-            "KittingChoices.room={0}: {1} of {2} pockets empty",
+            "# {3} - pockets in words",
+            "KittingChoices.room={0}: {1} of {3} {2,choice,1#pocket|1<pockets} empty",
             "# {0} - holder",
             "KittingChoices.full={0}: full",
             "# {0} - holder and its room",
@@ -100,8 +103,9 @@ final class KittingChoices {
             String room = empty == 0
                     ? Bundle.KittingChoices_full(its.name())
                     : free
-                            ? Bundle.KittingChoices_free(its.name(), pockets)
-                            : Bundle.KittingChoices_room(its.name(), empty, pockets);
+                            ? Bundle.KittingChoices_free(its.name(), pockets, Balance.grouped(pockets))
+                            : Bundle.KittingChoices_room(
+                                    its.name(), Balance.grouped(empty), pockets, Balance.grouped(pockets));
             return its.lentTo()
                     .map(who -> Bundle.KittingChoices_lent(room, who))
                     .orElse(room);

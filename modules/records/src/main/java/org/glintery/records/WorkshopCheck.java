@@ -25,7 +25,7 @@ import org.openide.util.NbBundle.Messages;
     "# {0} - number of bookings",
     "# {1} - number of ids",
     "check-ids=There are {0} bookings but {1} ids.",
-    "check-no-ledger=What was booked can''t be read. Restore a backup into a new folder.",
+    "check-no-ledger=What was booked can't be read. Restore a backup into a new folder.",
     "# {0} - drill",
     "# {1} - spot",
     "check-negative=Less than nothing of {0} lies in {1}.",

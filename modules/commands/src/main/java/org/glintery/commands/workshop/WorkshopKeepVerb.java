@@ -68,7 +68,7 @@ public final class WorkshopKeepVerb extends WorkshopVerb {
                 drills ? Bundle.WorkshopKeepVerb_drills() : Bundle.WorkshopKeepVerb_book());
     }
 
-    @Messages("WorkshopKeepVerb.noStash=Drills can''t be kept because the stash is switched off. Nothing was changed.")
+    @Messages("WorkshopKeepVerb.noStash=Drills can't be kept because the stash is switched off. Nothing was changed.")
     private static Result<ChangeSet> drills(VerbCall call) {
         Optional<Stash> stash = call.workshop().find(Stash.class);
         return stash.isEmpty()

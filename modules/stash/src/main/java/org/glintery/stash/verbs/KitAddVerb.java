@@ -87,8 +87,8 @@ public final class KitAddVerb implements Verb {
         if (!badRows.isEmpty()) {
             return VerbResult.refused("bad-rows", badRowsText(badRows));
         }
-        Result<ChangeSet> withSource = change.then(
-                made -> Result.ok(made.join(source(call, bagSize, adding.making()))));
+        Result<ChangeSet> withSource =
+                change.then(made -> Result.ok(made.join(source(call, bagSize, adding.making()))));
         return VerbSteps.apply(call, withSource, () -> {
             saidByTheFile(adding, change).forEach(call::say);
             KitAdded added = KitAdded.of(adding, true, warnings);

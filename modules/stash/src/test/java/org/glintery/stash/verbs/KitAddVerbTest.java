@@ -75,8 +75,8 @@ class KitAddVerbTest {
 
         assertThat(shop.view().all(KeepingPlace.TYPE)).hasSize(1);
         assertThat(shop.view().all(Piece.TYPE))
-                .allSatisfy(piece -> assertThat(KeepingPlaces.name(
-                                shop.view(), piece.value().keptAt()))
+                .allSatisfy(piece -> assertThat(
+                                KeepingPlaces.name(shop.view(), piece.value().keptAt()))
                         .isEqualTo("Tall shelf"));
         VerbResult shown = new PieceShowVerb().run(call().with("piece", "Net loft"));
         assertThat(((VerbResult.Said) shown).text()).contains("Kept at Tall shelf");

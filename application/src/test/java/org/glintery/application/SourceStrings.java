@@ -29,6 +29,7 @@ final class SourceStrings {
             return (SENTENCE.matcher(text).matches() || PIECE.matcher(text).matches())
                     && !STATEMENT.matcher(text).matches()
                     && !LAYOUT.matcher(text).matches()
+                    && !text.contains("='")
                     && calls.stream().noneMatch(Literal::isForProgrammers);
         }
 

@@ -51,8 +51,8 @@ final class FramingBenchPart implements ScreenPart<List<BenchChoice>> {
 
     @Messages({
         "FramingBenchPart.piece=Piece",
-        "FramingBenchPart.face=Try a moulding, its face in mm",
-        "FramingBenchPart.lip=Its lip over the piece, in mm",
+        "FramingBenchPart.face=Moulding face, in mm",
+        "FramingBenchPart.lip=Moulding lip, in mm",
         "FramingBenchPart.page=Open its page, to tell its size",
         "FramingBenchPart.none=Nothing to hang yet",
         "FramingBenchPart.noneText=A piece that is on the bench or made can be tried here: in a frame, on bars, on a board, between laths or in a sleeve."
@@ -156,7 +156,7 @@ final class FramingBenchPart implements ScreenPart<List<BenchChoice>> {
         }
         cards.removeAll();
         for (HangingOptions.Option option : options.options()) {
-            cards.one(new OptionCard(desk, options, option, () -> decide(options, option)));
+            cards.tall(new OptionCard(desk, options, option, () -> decide(options, option)));
         }
         sheet.revalidate();
         sheet.repaint();

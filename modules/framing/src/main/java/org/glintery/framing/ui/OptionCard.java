@@ -37,7 +37,7 @@ final class OptionCard extends JPanel {
             choose.setIcon(Pictogram.DONE.at(16));
             choose.setEnabled(false);
         }
-        add(Texts.heading(DecisionWords.of(decision)));
+        add(Texts.explained(Texts.heading(DecisionWords.of(decision))));
         add(drawing, "h " + Space.px(DRAWING_PX) + "!, wmin 0");
         add(Texts.body(framed ? figures + "\n" + FigureWords.of(option.depth()) : figures), "wmin 0");
         String how = FigureWords.howWeKnow(option.hanging().figures());

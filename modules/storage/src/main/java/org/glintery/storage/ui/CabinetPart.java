@@ -93,12 +93,12 @@ final class CabinetPart implements ScreenPart<CabinetSheet> {
         JComponent cases = new PageScroll(holders);
         cases.setPreferredSize(new Dimension(Space.px(HOLDERS_PX), Space.px(LOWEST_PX)));
         JPanel beside =
-                new JPanel(new MigLayout("insets 0, fill, wrap 1, hidemode 3", "[grow, fill]", "[][top][grow, fill]"));
+                new JPanel(new MigLayout("insets 0, fill, wrap 1, hidemode 3", "[grow, fill]", "[][grow, fill]"));
         beside.setOpaque(false);
         beside.add(new SectionHeading(Bundle.CabinetPart_bags()), "wmin 0");
-        beside.add(noBags, "wmin 0");
+        beside.add(noBags, "wmin 0, growy 0, top");
         list.setPreferredSize(new Dimension(Space.px(BAGS_PX), Space.px(LOWEST_PX)));
-        beside.add(list, "wmin 0, pushy");
+        beside.add(list, "wmin 0");
         JPanel all = new JPanel(
                 new MigLayout("insets " + Space.SECTION + ", fill, wrap 1, gapy " + Space.APART, "[grow, fill]"));
         all.setOpaque(false);

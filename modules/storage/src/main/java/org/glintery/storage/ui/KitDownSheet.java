@@ -29,7 +29,6 @@ import org.openide.util.NbBundle.Messages;
 final class KitDownSheet {
 
     private static final int WIDTH_PX = 640;
-    private static final int HEIGHT_PX = 320;
     private static final int USUAL_REPAIR_DRILLS = 10;
     private static final int MOST_REPAIR_DRILLS = 10_000;
 
@@ -71,7 +70,7 @@ final class KitDownSheet {
         sheet.add(
                 new FormSheet(2).field(Bundle.KitDownSheet_piece(), piece).field(Bundle.KitDownSheet_repair(), repair));
         sheet.add(words, "wmin 0");
-        sheet.add(Tables.scrolling(rows.table()), "h " + Space.px(HEIGHT_PX) + "!");
+        sheet.add(Tables.scrolling(rows.table()), "h " + PlanTable.heightPx() + "!");
         piece.addActionListener(e -> replan());
         repair.addChangeListener(e -> replan());
         replan();

@@ -26,7 +26,6 @@ import org.openide.util.NbBundle.Messages;
 final class KitUpSheet {
 
     private static final int WIDTH_PX = 620;
-    private static final int HEIGHT_PX = 320;
 
     private final Desk desk;
     private final Storage storage;
@@ -72,7 +71,7 @@ final class KitUpSheet {
         sheet.setOpaque(false);
         sheet.add(new FormSheet(2).field(Bundle.KitUpSheet_piece(), piece).field(Bundle.KitUpSheet_holder(), holder));
         sheet.add(words, "wmin 0");
-        sheet.add(Tables.scrolling(rows.table()), "h " + Space.px(HEIGHT_PX) + "!");
+        sheet.add(Tables.scrolling(rows.table()), "h " + PlanTable.heightPx() + "!");
         piece.addActionListener(e -> replan());
         holder.addActionListener(e -> replan());
         replan();

@@ -1,5 +1,6 @@
 package org.glintery.storage.ui;
 
+import java.awt.GraphicsEnvironment;
 import java.util.List;
 import javax.swing.JTable;
 import javax.swing.table.DefaultTableModel;
@@ -15,6 +16,11 @@ import org.openide.util.NbBundle.Messages;
 
 /** A plan as rows to read before it is done. Event thread. */
 final class PlanTable {
+
+    private static final int HEIGHT_PX = 320;
+    private static final int LEAST_HEIGHT_PX = 140;
+    /** What a dialog with a plan has above and below it. */
+    private static final int ROUND_IT_PX = 300;
 
     private static final int SWATCH_PX = 20;
     private static final int SWATCH_COLUMN_PX = 36;
@@ -66,6 +72,12 @@ final class PlanTable {
         for (int column = 0; column < widthsPx.length; column++) {
             table.getColumnModel().getColumn(column).setPreferredWidth(Space.px(widthsPx[column]));
         }
+    }
+
+    /** As high as reads well, lower on a low screen. */
+    static int heightPx() {
+        int room = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds().height;
+        return Math.max(Space.px(LEAST_HEIGHT_PX), Math.min(Space.px(HEIGHT_PX), room - Space.px(ROUND_IT_PX)));
     }
 
     JTable table() {

@@ -26,7 +26,7 @@ import org.openide.util.Utilities;
 public final class Asking {
     private static final int MOST_TURNS = 6;
     /** What a dialog has above and below its form, and the screen round it. */
-    private static final int ROUND_A_FORM_PX = 170;
+    private static final int ROUND_A_FORM_PX = 120;
 
     private Asking() {}
 

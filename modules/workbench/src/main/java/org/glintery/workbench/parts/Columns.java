@@ -15,6 +15,7 @@ import org.glintery.api.Stable;
 public final class Columns extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final String ONE = "wmin 0, growx, top";
+    private static final String TALL = "wmin 0, grow";
     private static final String WHOLE = "span, wmin 0, growx, top, newline";
     private final int most;
     private final int leastPx;
@@ -37,6 +38,11 @@ public final class Columns extends JPanel {
 
     public void one(JComponent component) {
         add(component, ONE);
+    }
+
+    /** As tall as the tallest in its row. */
+    public void tall(JComponent component) {
+        add(component, TALL);
     }
 
     /** Over the whole width. @param more further constraints of MigLayout; may be blank */

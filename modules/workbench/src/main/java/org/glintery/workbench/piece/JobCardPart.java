@@ -108,16 +108,13 @@ final class JobCardPart implements ScreenPart<JobCardFacts> {
     }
 
     @Override
-    @Messages({"# {0} - standing", "# {1} - since when", "JobCard.since={0} since {1}"})
     public void show(JobCardFacts facts) {
         picture.setPicture(facts.picture());
         title.setText(facts.title());
         lines.setText(String.join("\n", facts.lines()));
         explainAnew(lines, () -> Words.explain(lines, lines.getText()));
         lines.setVisible(!facts.lines().isEmpty());
-        String word = PieceWords.standing(facts.standing());
-        standing.setText(
-                facts.since().map(s -> Bundle.JobCard_since(word, s.words())).orElse(word));
+        standing.setText(PieceWords.standing(facts.standing(), facts.since()));
         explainAnew(standing, () -> Words.explain(standing, Word.of(facts.standing())));
         score.setVisible(facts.made());
         score.setScore(facts.score());

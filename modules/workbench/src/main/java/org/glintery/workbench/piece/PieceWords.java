@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.glintery.api.framing.FramePlan;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.Canvas;
 import org.glintery.api.stash.Coverage;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.time.About;
 import org.openide.util.NbBundle;
 import org.openide.util.NbBundle.Messages;
 
@@ -29,6 +31,25 @@ public final class PieceWords {
     })
     public static String standing(Standing standing) {
         return word("Standing", standing);
+    }
+
+    /** "Made, 26 February 2025" for what happened once, "Resting since March 2026" for what goes on. */
+    @Messages({
+        "# {0} - standing",
+        "# {1} - since when",
+        "Standing.since={0} since {1}",
+        "# {0} - standing",
+        "# {1} - when",
+        "Standing.when={0}, {1}"
+    })
+    static String standing(Standing standing, Optional<About> since) {
+        String word = standing(standing);
+        return since.map(About::words)
+                .map(when -> switch (standing) {
+                    case ORDERED, MADE, LET_GO -> Bundle.Standing_when(word, when);
+                    case HOPED_FOR, SHELVED, ON_THE_BENCH, RESTING -> Bundle.Standing_since(word, when);
+                })
+                .orElse(word);
     }
 
     @Messages({"Shape.ROUND=Round", "Shape.SQUARE=Square", "Shape.SPECIAL=Special shapes", "Shape.none=Not said"})

@@ -24,7 +24,7 @@ import org.openide.util.NbBundle.Messages;
     "check-document-twice=The document {0} is there twice.",
     "# {0} - number of bookings",
     "# {1} - number of ids",
-    "check-ids=There are {0} bookings but {1} ids.",
+    "check-ids=Bookings: {0}, ids among them: {1}. Each should have its own.",
     "check-no-ledger=What was booked can't be read. Restore a backup into a new folder.",
     "# {0} - drill",
     "# {1} - spot",

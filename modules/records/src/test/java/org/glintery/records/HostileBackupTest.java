@@ -250,7 +250,7 @@ class HostileBackupTest {
                 "insert into movement select 2, id_high, id_low, kind, drill, from_spot, to_spot, quantity,"
                         + " from_variance, from_uncounted, to_variance, to_uncounted, lot, basis, said,"
                         + " uncertainty, reason, happened, recorded, reverses, change from movement",
-                "2 entries but 1 ids");
+                "Bookings: 2, ids among them: 1.");
         byte[] database = parts.get(BackupManifest.DATABASE);
         for (Map.Entry<String, String> one : hostile.entrySet()) {
             byte[] changed = changed(database, one.getKey());

@@ -98,6 +98,8 @@ public final class PieceForm extends JPanel {
         ordered = new AboutField(clock);
         arrived = new AboutField(clock);
         keptAt.setEditable(true);
+        keptAt.getAccessibleContext().setAccessibleName(Bundle.PieceForm_keptAt());
+        keptAt.getEditor().getEditorComponent().getAccessibleContext().setAccessibleName(Bundle.PieceForm_keptAt());
         keptAt.addItem("");
         places.forEach(keptAt::addItem);
         hasKit = now.kit().isPresent();

@@ -66,12 +66,11 @@ public final class FormSheet extends JPanel {
         JPanel cell = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.TIGHT, "[grow, fill]"));
         cell.setOpaque(false);
         WrappedText label = Words.explain(Texts.styled(new WrappedText(text), "field"), text);
-        Component typed = typedInto(field);
-        if (typed.getAccessibleContext() != null) {
-            typed.getAccessibleContext().setAccessibleName(text);
-            if (!hint.isBlank()) {
-                typed.getAccessibleContext().setAccessibleDescription(hint);
-            }
+        name(typedInto(field), text, hint);
+        if (field instanceof JComboBox<?> box && box.isEditable()) {
+            name(box, text, hint);
+            // another look and feel, or another size, brings another field to type in
+            box.addPropertyChangeListener("editor", e -> name(typedInto(box), text, hint));
         }
         cell.add(label, "wmin 0");
         cell.add(field, "wmin 0");
@@ -81,11 +80,20 @@ public final class FormSheet extends JPanel {
         return cell;
     }
 
+    private static void name(Component typed, String text, String hint) {
+        if (typed.getAccessibleContext() != null) {
+            typed.getAccessibleContext().setAccessibleName(text);
+            if (!hint.isBlank()) {
+                typed.getAccessibleContext().setAccessibleDescription(hint);
+            }
+        }
+    }
+
     private static Component typedInto(Component field) {
         if (field instanceof AboutField about) {
             return about.field();
         }
-        if (field instanceof JComboBox<?> box && box.isEditable()) {
+        if (field instanceof JComboBox<?> box && box.isEditable() && box.getEditor() != null) {
             return box.getEditor().getEditorComponent();
         }
         if (field instanceof JSpinner spinner && spinner.getEditor() instanceof JSpinner.DefaultEditor editor) {

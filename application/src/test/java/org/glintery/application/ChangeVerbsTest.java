@@ -35,6 +35,7 @@ class ChangeVerbsTest {
             "holder list",
             "holder show",
             "kit list",
+            "kit schema",
             "kit show",
             "piece list",
             "piece show",

@@ -30,7 +30,11 @@ import org.openide.util.NbBundle.Messages;
     "# {0} - file",
     "JsonKitFiles.unreadable=The file {0} can''t be read. Nothing was imported; look whether it is there and may be read.",
     "JsonKitFiles.tooLarge=This file is larger than 64 MiB. Nothing was imported; put its pictures beside it as files.",
-    "JsonKitFiles.other=This file is not a kit. Nothing was imported.",
+    "JsonKitFiles.other=This file is not a kit: it is no text in UTF-8. Nothing was imported; 'glintery-do kit schema' prints the form of a kit.",
+    "# {0} - what its format should be",
+    "JsonKitFiles.unnamed=This file doesn''t say that it is a kit: \"format\": \"{0}\" is missing at its beginning. Nothing was imported; ''glintery-do kit schema'' prints the form of a kit.",
+    "# {0} - what its format should be",
+    "JsonKitFiles.otherFormat=This file is not a kit: its \"format\" should be \"{0}\". Nothing was imported; ''glintery-do kit schema'' prints the form of a kit.",
     "JsonKitFiles.newer=This kit was written by a newer Glintery. Nothing was imported; update Glintery.",
     "# {0} - what is wrong",
     "JsonKitFiles.malformed=This kit can''t be taken in: {0}. Nothing was imported.",
@@ -90,8 +94,11 @@ final class JsonKitFiles implements KitFiles {
 
     /** What another version means by its words is not judged by this one's schema. */
     private static Json ofThisVersion(Json json) throws NotAKitException {
-        if (!(json instanceof Json.Obj object) || !object.text("format").equals(Optional.of(KitInFile.FORMAT))) {
-            throw new NotAKitException(NOT_A_KIT, Bundle.JsonKitFiles_other());
+        if (!(json instanceof Json.Obj object) || object.get("format").isEmpty()) {
+            throw new NotAKitException(NOT_A_KIT, Bundle.JsonKitFiles_unnamed(KitInFile.FORMAT));
+        }
+        if (!object.text("format").equals(Optional.of(KitInFile.FORMAT))) {
+            throw new NotAKitException(NOT_A_KIT, Bundle.JsonKitFiles_otherFormat(KitInFile.FORMAT));
         }
         if (object.number("version")
                 .filter(v -> v.compareTo(BigDecimal.valueOf(KitInFile.VERSION)) > 0)

@@ -74,10 +74,14 @@ final class KitSchema {
     }
 
     private static Schema load() {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(text(), InputFormat.JSON);
+    }
+
+    /** As it is published. */
+    static String text() {
         try (InputStream in = KitSchema.class.getResourceAsStream(RESOURCE)) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                    .getSchema(text, InputFormat.JSON);
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -250,6 +250,21 @@ class KitFilesTest {
     }
 
     @Test
+    void saysWhatIsMissing_whenAFileDoesNotSayThatItIsAKit() throws IOException {
+        for (String unnamed : List.of("{\"title\":\"Net loft\",\"pieces\":[]}", "[]", "7")) {
+            assertThat(refusal(files.read(file(unnamed))).text())
+                    .isEqualTo("This file doesn't say that it is a kit: \"format\": \"glintery-kit\" is missing at its "
+                            + "beginning. Nothing was imported; 'glintery-do kit schema' prints the form of a kit.");
+        }
+        assertThat(refusal(files.read(file("{\"format\":\"drawing\"}"))).text())
+                .isEqualTo("This file is not a kit: its \"format\" should be \"glintery-kit\". Nothing was imported; "
+                        + "'glintery-do kit schema' prints the form of a kit.");
+        Path bytes = temp.resolve("bytes.json");
+        Files.write(bytes, new byte[] {(byte) 0xC3, 0x28});
+        assertThat(refusal(files.read(bytes)).text()).contains("it is no text in UTF-8").contains("'glintery-do kit schema'");
+    }
+
+    @Test
     void refuses_whatIsNoKitOrANewerOne() throws IOException {
         assertThat(refusal(files.read(file("[]"))).code()).isEqualTo("not-a-kit");
         assertThat(refusal(files.read(file("{"))).code()).isEqualTo("not-a-kit");

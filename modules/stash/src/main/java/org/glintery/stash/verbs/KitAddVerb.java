@@ -45,7 +45,7 @@ public final class KitAddVerb implements Verb {
     @Messages({
         "KitAddVerb.file=a kit as .json, or a legend",
         "KitAddVerb.legend=its legend",
-        "KitAddVerb.jsonFile=a whole kit by the published schema",
+        "KitAddVerb.jsonFile=a whole kit, in the form that 'kit schema' prints",
         "KitAddVerb.card=the colour card of the legend's codes; your own when not said",
         "KitAddVerb.cover=a picture of it",
         "KitAddVerb.preview=only show what was understood",

@@ -106,6 +106,46 @@ class LauncherTest {
     }
 
     @Test
+    void saysHowFarItCame_whenNobodyReadsWhatIsBooked() throws Exception {
+        glinteryDo.run("workshop", "new").done();
+        Path lines = glinteryDo.file("lines", Posts.lines(3000));
+        Ran ran = inShell(
+                "'" + GlinteryDo.LAUNCHER + "' drills post - <'" + lines + "' | head -n 5; exit ${PIPESTATUS[0]}");
+        ran.refused(1, "Stopped at answer ", "because nobody reads the answers any more");
+        assertThat(ran.out().lines()).hasSize(5);
+        String booked = glinteryDo.run("drills", "ledger", "--json").done().out();
+        assertThat(ran.out().lines()).allMatch(booked::contains);
+        assertThat(booked.lines().count()).as("the rest was not booked").isLessThan(3000);
+    }
+
+    @Test
+    void readsNothing_whenStandardInputIsClosed() {
+        glinteryDo.run("workshop", "new").done();
+        Ran ran = inShell("'" + GlinteryDo.LAUNCHER + "' drills post - <&-").done();
+        assertThat(ran.out() + ran.err()).isEmpty();
+    }
+
+    @Test
+    void refuses_whenStandardOutputIsClosed() {
+        Ran ran = inShell("'" + GlinteryDo.LAUNCHER + "' kit add --title Ferry >&-");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).isEqualTo("Standard output is closed, so nothing could be answered. Nothing was done.\n");
+        assertThat(folder.resolve("Glintery")).doesNotExist();
+        assertNothingIsLeft();
+    }
+
+    @Test
+    void answersAllTheSame_whenStandardErrorIsClosed() {
+        glinteryDo.run("workshop", "new").done();
+        Ran ran = inShell("'" + GlinteryDo.LAUNCHER + "' kit list --json 2>&-").done();
+        assertThat(ran.json().size()).isPositive();
+    }
+
+    private Ran inShell(String line) {
+        return GlinteryDo.finish(glinteryDo.start(List.of("/bin/bash", "-c", line)), "");
+    }
+
+    @Test
     void clearsAwayAfterItself_whenItIsToldToStop() throws Exception {
         glinteryDo.run("workshop", "new").done();
         Process process = glinteryDo.start("drills", "post", "-");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.Refusal;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbResult;
 import org.openide.util.NbBundle.Messages;
@@ -64,6 +65,38 @@ final class Outcomes {
     Ending help(HelpPage page) {
         terminal.lastAnswer(json ? compact(page) : page.text());
         return Ending.DONE;
+    }
+
+    /** Nothing but common options was said: the verbs are listed beside the answers. */
+    Ending nothingSaid(String text, VerbList all) {
+        terminal.aside(text + "\n\n" + all.text());
+        if (json) {
+            List<String> names = all.features().stream()
+                    .flatMap(feature -> feature.verbs().stream())
+                    .map(VerbList.Line::name)
+                    .toList();
+            terminal.lastAnswer(compact(new RefusedAnswer(new Told("wrong-usage", text, names))));
+        }
+        return Ending.WRONG_USAGE;
+    }
+
+    /**
+     * Nobody reads any more. Who only looked at something, as with {@code head}, misses nothing; who waited for one answer after
+     * another is told that more was to be done.
+     *
+     * @param answered how many of several answers were given, the one that nobody took among them
+     */
+    @Messages({
+        "# {0} - number of the answer",
+        "Outcomes.unread=Stopped at answer {0}, because nobody reads the answers any more. What was done up to there is kept; "
+                + "nothing after it was done."
+    })
+    Ending unread(long answered) {
+        if (answered == 0) {
+            return Ending.DONE;
+        }
+        terminal.aside(Bundle.Outcomes_unread(Balance.grouped(answered)));
+        return Ending.REFUSED;
     }
 
     /** @param folder of the workshop that was open */

@@ -25,6 +25,7 @@ final class RunningCall implements VerbCall, AutoCloseable {
     private final Surroundings around;
     private final Terminal terminal;
     private Optional<Workshop> open = Optional.empty();
+    private long answered;
 
     RunningCall(Arguments arguments, WorkshopChoice choice, Surroundings around, Terminal terminal) {
         this.arguments = arguments;
@@ -133,7 +134,13 @@ final class RunningCall implements VerbCall, AutoCloseable {
 
     @Override
     public void line(Object answer, String text) {
+        answered++;
         terminal.answer(json() ? codec().compact(codec().toJson(answer)) : text);
+    }
+
+    /** How many of several answers were given, whether or not anybody read the last of them. */
+    long answered() {
+        return answered;
     }
 
     @Override

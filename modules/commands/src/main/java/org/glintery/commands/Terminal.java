@@ -66,7 +66,7 @@ final class Terminal {
         return PlainText.isControl(c) && c != '\n' && c != '\t';
     }
 
-    /** Whoever read the answers has stopped, such as {@code head}: no fault, the call ends without a word. */
+    /** Whoever read the answers has stopped, such as {@code head}: no fault of ours. */
     static final class ReaderGone extends RuntimeException {
         private static final long serialVersionUID = 1L;
 

@@ -33,6 +33,7 @@ final class VerbRun {
     @Messages({
         "# {0} - feature",
         "VerbRun.switchedOff=The {0} feature is switched off.",
+        "VerbRun.whichVerb=Which verb? Nothing was done.",
         "# {0} - what was written",
         "VerbRun.verbFirst=A verb comes first, not {0}.",
         "# {0} - what was written",
@@ -41,7 +42,8 @@ final class VerbRun {
     private Ending withoutVerb(VerbWords words, Outcomes outcomes) {
         List<String> said = words.rest();
         if (said.isEmpty()) {
-            return outcomes.help(VerbList.of(verbs));
+            VerbList all = VerbList.of(verbs);
+            return words.wantsHelp() ? outcomes.help(all) : outcomes.nothingSaid(Bundle.VerbRun_whichVerb(), all);
         }
         Optional<String> off = verbs.switchedOff(said);
         if (off.isPresent()) {
@@ -73,7 +75,7 @@ final class VerbRun {
         } catch (VerbEnds e) {
             return outcomes.tell(e.result(), verb);
         } catch (ReaderGone e) {
-            return Ending.DONE;
+            return outcomes.unread(call.map(RunningCall::answered).orElse(0L));
         } catch (Throwable e) { // the last border before the user: no stack trace passes it, an add-on's neither
             return outcomes.fault(e, call.flatMap(RunningCall::openFolder), verb.name());
         } finally {

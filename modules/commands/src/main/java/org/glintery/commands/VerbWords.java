@@ -11,7 +11,7 @@ import org.glintery.api.verb.Verb;
  * @param said the words taken for a verb, for messages
  * @param rest the arguments; when there is no such verb, all words but the common options before them
  */
-record VerbWords(Optional<Verb> verb, String said, List<String> rest, boolean wantsJson) {
+record VerbWords(Optional<Verb> verb, String said, List<String> rest, boolean wantsJson, boolean wantsHelp) {
 
     static VerbWords split(List<String> words, VerbCatalogue verbs) {
         List<String> before = new ArrayList<>();
@@ -25,20 +25,22 @@ record VerbWords(Optional<Verb> verb, String said, List<String> rest, boolean wa
             }
         }
         List<String> after = words.subList(at, words.size());
-        boolean json = wantsJson(before) || wantsJson(after);
+        boolean json = wants(CommonParams.JSON, before) || wants(CommonParams.JSON, after);
+        boolean help = wants(CommonParams.HELP, before);
         Optional<Verb> verb = verbs.startOf(after);
         if (verb.isEmpty()) {
-            return new VerbWords(verb, String.join(" ", after.subList(0, Math.min(2, after.size()))), after, json);
+            return new VerbWords(
+                    verb, String.join(" ", after.subList(0, Math.min(2, after.size()))), after, json, help);
         }
         List<String> rest = new ArrayList<>(before);
         rest.addAll(after.subList(verb.get().name().split(" ").length, after.size()));
-        return new VerbWords(verb, verb.get().name(), rest, json);
+        return new VerbWords(verb, verb.get().name(), rest, json, help);
     }
 
     /** Known before the arguments are read, so that wrong ones are answered as JSON too. */
-    private static boolean wantsJson(List<String> words) {
+    private static boolean wants(String flag, List<String> words) {
         int end = words.indexOf(ArgumentReading.END_OF_OPTIONS);
-        return words.subList(0, end < 0 ? words.size() : end).contains("--" + CommonParams.JSON);
+        return words.subList(0, end < 0 ? words.size() : end).contains("--" + flag);
     }
 
     private static boolean isCommon(String word) {

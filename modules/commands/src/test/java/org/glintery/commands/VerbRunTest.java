@@ -170,7 +170,7 @@ class VerbRunTest {
 
     @Test
     void listsAllVerbsByFeature_whenNoneIsNamed() {
-        assertThat(run(SpokenVerb.echo("say")).out()).contains("\nspeech\n  say  Say something\n");
+        assertThat(run(SpokenVerb.echo("say"), "--help").out()).contains("\nspeech\n  say  Say something\n");
         assertThat(run(SpokenVerb.echo("say"), "--help").ending()).isEqualTo(Ending.DONE);
         assertThat(run(SpokenVerb.echo("say"), "say", "--help").out())
                 .contains("Say something\n", "--times N       how often")
@@ -193,20 +193,64 @@ class VerbRunTest {
     }
 
     @Test
-    void endsQuietly_whenNobodyReadsAnyMore() {
-        OutputStream closed = new OutputStream() {
-            @Override
-            public void write(int b) throws IOException {
-                throw new IOException("Broken pipe");
-            }
-        };
+    void endsQuietly_whenNobodyReadsAListAnyMore() {
         Verb endless = new SpokenVerb("say", call -> {
+            call.list("echoes", each -> {
+                while (true) {
+                    each.accept(new SpokenVerb.Echo(Optional.empty(), List.of(), false), "on");
+                }
+            });
+            return new VerbResult.Streamed(false);
+        });
+        CapturedRun run = CapturedRun.into(readSoOften(0), home, List.of(endless), "say", "x");
+        assertThat(run).isEqualTo(new CapturedRun(Ending.DONE, "", ""));
+    }
+
+    @Test
+    void saysHowFarItCame_whenNobodyReadsWhatItAnswersOneByOne() {
+        int[] done = {0};
+        Verb working = new SpokenVerb("say", call -> {
             while (true) {
-                call.line(new SpokenVerb.Echo(Optional.empty(), List.of(), false), "on");
+                done[0]++;
+                call.line(new SpokenVerb.Echo(Optional.empty(), List.of(), false), "done");
             }
         });
-        CapturedRun run = CapturedRun.into(closed, home, List.of(endless), "say", "x");
-        assertThat(run).isEqualTo(new CapturedRun(Ending.DONE, "", ""));
+        CapturedRun run = CapturedRun.into(readSoOften(6), home, List.of(working), "say", "x");
+        assertThat(done[0]).isEqualTo(7);
+        assertThat(run.ending()).isEqualTo(Ending.REFUSED);
+        assertThat(run.err())
+                .isEqualTo(
+                        "Stopped at answer 7, because nobody reads the answers any more. What was done up to there is"
+                                + " kept; nothing after it was done.\n");
+    }
+
+    /** A pipe whose reader goes away after so many writes. */
+    private static OutputStream readSoOften(int writes) {
+        return new OutputStream() {
+            private int left = writes;
+
+            @Override
+            public void write(byte[] some, int from, int length) throws IOException {
+                if (left-- <= 0) {
+                    throw new IOException("Broken pipe");
+                }
+            }
+
+            @Override
+            public void write(int b) throws IOException {
+                write(new byte[] {(byte) b}, 0, 1);
+            }
+        };
+    }
+
+    @Test
+    void listsAllVerbsAside_whenNothingIsSaid() {
+        CapturedRun run = run(SpokenVerb.echo("say it"));
+        assertThat(run.ending()).isEqualTo(Ending.WRONG_USAGE);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).startsWith("Which verb? Nothing was done.\n").contains("  say it  Say something\n");
+        assertThat(run(SpokenVerb.echo("say it"), "--json").refused().get("candidates"))
+                .contains(new Json.Arr(List.of(new Json.Text("say it"))));
     }
 
     private CapturedRun run(Verb verb, String... words) {

@@ -56,7 +56,11 @@ public interface VerbCall {
     /** Standard input. Reading it blocks until there is some; not closed by the verb. */
     InputStream in();
 
-    /** Prints one answer line at once: the record under {@code --json}, else the text. Flushes. */
+    /**
+     * Prints the answer to one of several deeds at once: the record under {@code --json}, else the text. Flushes. When nobody
+     * reads any more the verb is broken off here, says how far it came and ends with exit code 1; a verb that only tells
+     * uses {@link #list} and ends quietly.
+     */
     void line(Object answer, String text);
 
     /**

@@ -66,12 +66,12 @@ public final class FormSheet extends JPanel {
         JPanel cell = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.TIGHT, "[grow, fill]"));
         cell.setOpaque(false);
         WrappedText label = Words.explain(Texts.styled(new WrappedText(text), "field"), text);
-        name(typedInto(field), text, hint);
         if (field instanceof JComboBox<?> box && box.isEditable()) {
-            name(box, text, hint);
+            name(box, text, hint); // first: with its name it gives its own to the field in it
             // another look and feel, or another size, brings another field to type in
             box.addPropertyChangeListener("editor", e -> name(typedInto(box), text, hint));
         }
+        name(typedInto(field), text, hint);
         cell.add(label, "wmin 0");
         cell.add(field, "wmin 0");
         if (!hint.isBlank()) {

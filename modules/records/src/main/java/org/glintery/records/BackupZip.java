@@ -14,6 +14,9 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
@@ -30,6 +33,7 @@ final class BackupZip {
     private final JacksonCodec codec;
     private final Clock clock;
     private final List<BackupManifest.Part> parts = new ArrayList<>();
+    private final Set<String> lost = new TreeSet<>();
 
     BackupZip(H2Workshop workshop, JacksonCodec codec, Clock clock) {
         this.workshop = workshop;
@@ -42,7 +46,7 @@ final class BackupZip {
         try {
             return write(file, zip -> {
                 State state = workshop.copyDatabase(copy);
-                JsonExport.Counts counts = addReadable(zip, state);
+                Result<JsonExport.Counts> counts = addReadable(zip, state);
                 addDatabaseIn(copy, zip);
                 addManifest(zip, workshop.schema().version());
                 return counts;
@@ -55,7 +59,7 @@ final class BackupZip {
     /** The same with another database, which the workshop was made from. @param older closed, of another version */
     Result<CopyReport> writeWith(Path older, int version, Path file) {
         return write(file, zip -> {
-            JsonExport.Counts counts = addReadable(zip, workshop.state());
+            Result<JsonExport.Counts> counts = addReadable(zip, workshop.state());
             add(zip, BackupManifest.DATABASE, out -> Files.copy(older, out));
             addManifest(zip, version);
             return counts;
@@ -63,29 +67,36 @@ final class BackupZip {
     }
 
     private interface Filling {
-        JsonExport.Counts fill(ZipOutputStream zip) throws IOException;
+        Result<JsonExport.Counts> fill(ZipOutputStream zip) throws IOException;
     }
 
     private static Result<CopyReport> write(Path file, Filling filling) {
         return NewFile.write(file, out -> {
                     var zip = new ZipOutputStream(out);
-                    JsonExport.Counts counts = filling.fill(zip);
+                    Result<JsonExport.Counts> counts = filling.fill(zip);
                     zip.finish();
-                    return Result.ok(counts);
+                    return counts;
                 })
                 .then(counts -> counts.report(file));
     }
 
-    private JsonExport.Counts addReadable(ZipOutputStream zip, State state) throws IOException {
+    /** All but the database and the manifest; warns of pictures that are not whole, which are left out. */
+    private Result<JsonExport.Counts> addReadable(ZipOutputStream zip, State state) throws IOException {
         add(zip, BackupManifest.README, out -> out.write(readme().getBytes(StandardCharsets.UTF_8)));
-        var counts = new JsonExport.Counts[1];
-        add(zip, BackupManifest.EXPORT, out -> counts[0] = new JsonExport(workshop, codec).write(out, state, false));
+        var pictures = new PicturesOnDisk(state, codec, workshop::blob);
         for (KeptBlob blob : state.blobs().values()) {
-            byte[] bytes = workshop.blob(blob.hash())
-                    .orElseThrow(() -> new IOException("the picture " + blob.hash() + " is missing"));
-            add(zip, BackupManifest.PICTURES + blob.hash(), out -> out.write(bytes));
+            Optional<byte[]> bytes = pictures.whole(blob);
+            if (bytes.isPresent()) {
+                add(zip, BackupManifest.picture(blob), out -> out.write(bytes.get()));
+            }
         }
-        return counts[0];
+        lost.addAll(pictures.lost());
+        var counts = new JsonExport.Counts[1];
+        add(
+                zip,
+                BackupManifest.EXPORT,
+                out -> counts[0] = new JsonExport(workshop, codec).write(out, state, pictures, false));
+        return Result.ok(counts[0], pictures.warnings());
     }
 
     private void addDatabaseIn(Path copy, ZipOutputStream zip) throws IOException {
@@ -99,7 +110,12 @@ final class BackupZip {
     }
 
     private void addManifest(ZipOutputStream zip, int schema) throws IOException {
-        var manifest = new BackupManifest(BackupManifest.FORMAT, BackupManifest.VERSION, schema, parts);
+        var manifest = new BackupManifest(
+                BackupManifest.FORMAT,
+                BackupManifest.VERSION,
+                schema,
+                parts,
+                Optional.of(List.copyOf(lost)).filter(l -> !l.isEmpty()));
         zip.putNextEntry(new ZipEntry(BackupManifest.NAME));
         zip.write(codec.pretty(codec.toJson(manifest)).getBytes(StandardCharsets.UTF_8));
         zip.closeEntry();

@@ -77,13 +77,18 @@ final class Database {
         try {
             connection.commit();
             if (System.nanoTime() - synced > SYNC_EVERY_NS) {
-                checkpoint.execute("checkpoint sync");
-                synced = System.nanoTime();
+                sync();
             }
         } catch (SQLException e) {
             abandon();
             throw e;
         }
+    }
+
+    /** Puts all that is committed on the disk. */
+    void sync() throws SQLException {
+        checkpoint.execute("checkpoint sync");
+        synced = System.nanoTime();
     }
 
     private void abandon() {
@@ -141,7 +146,7 @@ final class Database {
         rollback(); // closing would commit what is open
         try {
             // closing says nothing when it can't write: this does
-            checkpoint.execute("checkpoint sync");
+            sync();
         } catch (SQLException e) {
             abandon();
             throw e;

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
@@ -232,7 +233,12 @@ final class H2Workshop implements Workshop {
 
     @Override
     public CheckReport check() {
-        var check = new WorkshopCheck(tables, names, codec, blobs);
+        return checkBut(Set.of());
+    }
+
+    /** @param lost the hashes of pictures that are known to be gone */
+    CheckReport checkBut(Set<String> lost) {
+        var check = new WorkshopCheck(tables, names, codec, blobs, lost);
         try {
             return ledger.call(changes -> check.run(changes.state()));
         } catch (LateLedger.UnreadableException e) {

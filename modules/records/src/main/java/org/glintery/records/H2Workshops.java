@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.OffTheEventThread;
@@ -57,7 +58,7 @@ public final class H2Workshops implements Workshops {
     @Override
     public Result<Workshop> open(Path folder) {
         OffTheEventThread.check();
-        return isWorkshop(folder) ? locked(folder) : Result.refused("no-workshop", Bundle.no_workshop(folder));
+        return isWorkshop(folder) ? locked(folder, false) : Result.refused("no-workshop", Bundle.no_workshop(folder));
     }
 
     @Override
@@ -72,7 +73,7 @@ public final class H2Workshops implements Workshops {
         } catch (IOException e) {
             return Result.refused(DiskRefusals.of(e, false));
         }
-        Result<Workshop> opened = locked(folder);
+        Result<Workshop> opened = locked(folder, true);
         if (opened instanceof Result.Refused<Workshop> refused
                 && !refused.refusal().code().equals("in-use")) {
             clear(folder, made);
@@ -105,7 +106,8 @@ public final class H2Workshops implements Workshops {
         }
     }
 
-    private Result<Workshop> locked(Path folder) {
+    /** @param make a new one, in a folder without any */
+    private Result<Workshop> locked(Path folder, boolean make) {
         Optional<WorkshopLock> lock;
         try {
             lock = WorkshopLock.take(folder, clock.instant());
@@ -117,7 +119,7 @@ public final class H2Workshops implements Workshops {
         }
         boolean opened = false;
         try {
-            Result<Workshop> result = opening.open(folder, lock.get());
+            Result<Workshop> result = make ? opening.make(folder, lock.get()) : opening.open(folder, lock.get());
             opened = result instanceof Result.Ok<Workshop>;
             return result;
         } finally {
@@ -138,8 +140,8 @@ public final class H2Workshops implements Workshops {
                 kept = true;
                 return Result.refused(refusal.get());
             }
-            new RestoreFolder(folder, codec, schema).layOut(backup);
-            Result<Workshop.CopyReport> report = verify(backup, folder);
+            Set<String> lost = new RestoreFolder(folder, codec, schema).layOut(backup);
+            Result<Workshop.CopyReport> report = verify(backup, folder, lost);
             kept = report instanceof Result.Ok<Workshop.CopyReport>;
             return report;
         } catch (RestoreFolder.NotRestored e) {
@@ -155,19 +157,26 @@ public final class H2Workshops implements Workshops {
         }
     }
 
-    private Result<Workshop.CopyReport> verify(Path backup, Path folder) throws IOException {
+    /** @param lost pictures that were gone before the backup was made */
+    private Result<Workshop.CopyReport> verify(Path backup, Path folder, Set<String> lost) throws IOException {
         Result<Workshop> opened = open(folder);
         if (opened instanceof Result.Refused<Workshop> refused) {
             return Result.refused(refused.refusal());
         }
-        try (Workshop workshop = opened.orThrow()) {
-            Workshop.CheckReport report = workshop.check();
+        try (var workshop = (H2Workshop) opened.orThrow()) {
+            Workshop.CheckReport report = workshop.checkBut(lost);
             if (!report.problems().isEmpty()) {
                 return Result.refused(
                         "damaged", Bundle.restored_damaged(report.problems().get(0)));
             }
-            return Result.ok(new Workshop.CopyReport(
-                    folder, report.documents(), report.movements(), report.blobs(), Files.size(backup)));
+            var pictures = new PicturesOnDisk(workshop.state(), codec, workshop::blob);
+            workshop.state().blobs().values().stream()
+                    .filter(blob -> lost.contains(blob.hash()))
+                    .forEach(pictures::whole);
+            long blobs = report.blobs() - pictures.lost().size();
+            return Result.ok(
+                    new Workshop.CopyReport(folder, report.documents(), report.movements(), blobs, Files.size(backup)),
+                    pictures.warnings());
         }
     }
 }

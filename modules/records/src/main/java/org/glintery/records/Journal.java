@@ -35,6 +35,12 @@ final class Journal implements AutoCloseable {
         this.channel = channel;
     }
 
+    /** Whether a workshop's journal holds anything. */
+    static boolean isUsed(Path folder) throws IOException {
+        Path file = folder.resolve(FILE);
+        return Files.exists(file) && Files.size(file) > 0;
+    }
+
     /** Opens the journal of a workshop, a new one if there is none, and hands over what it holds. */
     static Journal open(Path folder, Reader reader) throws IOException {
         boolean made = Files.notExists(folder.resolve(FILE));

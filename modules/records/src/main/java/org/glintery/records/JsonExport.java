@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.glintery.api.Json;
 import org.glintery.api.Result;
 import org.glintery.api.disk.NewFile;
@@ -28,7 +29,12 @@ final class JsonExport {
     }
 
     Result<CopyReport> writeFile(Path file) {
-        return NewFile.write(file, out -> Result.ok(write(out, workshop.state(), true)))
+        State state = workshop.state();
+        var pictures = new PicturesOnDisk(state, codec, workshop::blob);
+        return NewFile.write(file, out -> {
+                    Counts counts = write(out, state, pictures, true);
+                    return Result.ok(counts, pictures.warnings());
+                })
                 .then(counts -> counts.report(file));
     }
 
@@ -43,8 +49,12 @@ final class JsonExport {
         }
     }
 
-    /** @param withBytes whether pictures are written into the file, as base64 */
-    Counts write(OutputStream out, State state, boolean withBytes) throws IOException {
+    /**
+     * Pictures that are not whole are left out.
+     *
+     * @param withBytes whether pictures are written into the file, as base64
+     */
+    Counts write(OutputStream out, State state, PicturesOnDisk pictures, boolean withBytes) throws IOException {
         try (JsonGenerator json = JacksonCodec.mapper().createGenerator(out)) {
             json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
             json.useDefaultPrettyPrinter();
@@ -61,12 +71,13 @@ final class JsonExport {
             long movements = ledger(json, state.revision());
             json.writeEndArray();
             json.writeArrayFieldStart("blobs");
+            int whole = 0;
             for (KeptBlob blob : state.blobs().values()) {
-                blob(json, blob, withBytes);
+                whole += blob(json, blob, pictures, withBytes) ? 1 : 0;
             }
             json.writeEndArray();
             json.writeEndObject();
-            return new Counts(documents.size(), movements, state.blobs().size());
+            return new Counts(documents.size(), movements, whole);
         }
     }
 
@@ -96,15 +107,19 @@ final class JsonExport {
         return count[0];
     }
 
-    private void blob(JsonGenerator json, KeptBlob blob, boolean withBytes) throws IOException {
+    private static boolean blob(JsonGenerator json, KeptBlob blob, PicturesOnDisk pictures, boolean withBytes)
+            throws IOException {
+        Optional<byte[]> bytes = withBytes ? pictures.whole(blob) : Optional.empty();
+        if (withBytes && bytes.isEmpty() || pictures.lost().contains(blob.hash())) {
+            return false;
+        }
         json.writeStartObject();
         json.writeStringField("hash", blob.hash());
         json.writeStringField("mediaType", blob.mediaType());
         if (withBytes) {
-            byte[] bytes = workshop.blob(blob.hash())
-                    .orElseThrow(() -> new IOException("the picture " + blob.hash() + " is missing"));
-            json.writeBinaryField("bytes", bytes);
+            json.writeBinaryField("bytes", bytes.get());
         }
         json.writeEndObject();
+        return true;
     }
 }

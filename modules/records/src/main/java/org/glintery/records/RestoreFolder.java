@@ -14,6 +14,7 @@ import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.util.HashSet;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.zip.ZipEntry;
@@ -43,6 +44,7 @@ import org.openide.util.NbBundle.Messages;
 })
 final class RestoreFolder {
     private static final String DATABASE_PART = Database.FILE + ".part";
+    private static final int HASH_LENGTH = 64;
     private static final int MOST_MANIFEST_BYTES = 32 << 20;
     /** Text and tables shrink to a tenth or so; what claims to shrink much more is made to fill the disk. */
     private static final long MOST_SHRUNK = 200;
@@ -74,7 +76,8 @@ final class RestoreFolder {
         }
     }
 
-    void layOut(Path backup) throws NotRestored, IOException {
+    /** Gives the hashes of pictures that the backup says it lacks. */
+    Set<String> layOut(Path backup) throws NotRestored, IOException {
         try (var zip = new ZipFile(backup.toFile())) {
             BackupManifest manifest = manifest(zip);
             long total = total(manifest);
@@ -95,6 +98,7 @@ final class RestoreFolder {
                 throw damaged(BackupManifest.DATABASE);
             }
             nameDatabase();
+            return Set.copyOf(manifest.lost().orElse(List.of()));
         } catch (ZipException e) {
             throw new NotRestored("not-a-backup", Bundle.restore_not_a_backup());
         }
@@ -186,7 +190,8 @@ final class RestoreFolder {
     }
 
     private Path pictureFile(String name) {
-        return folder.resolve(BlobFolder.NAME).resolve(name.substring(BackupManifest.PICTURES.length()));
+        int from = BackupManifest.PICTURES.length();
+        return folder.resolve(BlobFolder.NAME).resolve(name.substring(from, from + HASH_LENGTH));
     }
 
     /** Where a part goes: readable copies are only checked, and a name of any other form is refused. */
@@ -198,7 +203,7 @@ final class RestoreFolder {
         if (name.equals(BackupManifest.DATABASE)) {
             return Target.at(folder.resolve(DATABASE_PART));
         }
-        if (name.matches(BackupManifest.PICTURES + "[0-9a-f]{64}")) {
+        if (name.matches(BackupManifest.PICTURES + "[0-9a-f]{" + HASH_LENGTH + "}(\\.[a-z]{1,5})?")) {
             Files.createDirectories(folder.resolve(BlobFolder.NAME));
             return Target.at(pictureFile(name));
         }

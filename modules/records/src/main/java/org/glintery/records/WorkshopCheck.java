@@ -13,7 +13,6 @@ import java.util.TreeSet;
 import org.glintery.api.GlinteryException;
 import org.glintery.api.MalformedException;
 import org.glintery.api.ledger.Balance;
-import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.Workshop;
 import org.openide.util.NbBundle.Messages;
@@ -52,28 +51,25 @@ import org.openide.util.NbBundle.Messages;
     "# {0} - document",
     "check-other=The document {0} is not the one in memory.",
     "# {0} - drill",
-    "check-set-aside=What is set aside of {0} is not what its documents say.",
-    "# {0} - picture",
-    "check-picture-missing=The picture {0} is missing.",
-    "# {0} - picture",
-    "check-picture-changed=The picture {0} was changed or damaged.",
-    "# {0} - picture",
-    "check-picture-unreadable=The picture {0} can''t be read."
+    "check-set-aside=What is set aside of {0} is not what its documents say."
 })
 final class WorkshopCheck {
     private final Tables tables;
     private final Names names;
     private final JacksonCodec codec;
     private final BlobFolder blobs;
+    private final Set<String> lost;
     private final DocumentFit fit;
     private final List<String> problems = new ArrayList<>();
 
-    WorkshopCheck(Tables tables, Names names, JacksonCodec codec, BlobFolder blobs) {
+    /** @param lost the hashes of pictures that are known to be gone */
+    WorkshopCheck(Tables tables, Names names, JacksonCodec codec, BlobFolder blobs, Set<String> lost) {
         this.tables = tables;
         this.names = names;
         this.codec = codec;
         this.fit = new DocumentFit(codec);
         this.blobs = blobs;
+        this.lost = lost;
     }
 
     Workshop.CheckReport run(State state) throws SQLException {
@@ -87,7 +83,7 @@ final class WorkshopCheck {
         }
         documents(state);
         reservations(state);
-        state.blobs().values().forEach(this::blob);
+        pictures(state);
         return new Workshop.CheckReport(
                 state.documents().count(), memory.last(), state.blobs().size(), problems);
     }
@@ -96,7 +92,7 @@ final class WorkshopCheck {
     Workshop.CheckReport withoutLedger(State state) throws SQLException {
         problems.add(Bundle.check_no_ledger());
         documents(state);
-        state.blobs().values().forEach(this::blob);
+        pictures(state);
         return new Workshop.CheckReport(
                 state.documents().count(), 0, state.blobs().size(), problems);
     }
@@ -183,16 +179,19 @@ final class WorkshopCheck {
         }
     }
 
-    private void blob(KeptBlob blob) {
+    private void pictures(State state) {
+        var pictures = new PicturesOnDisk(state, codec, this::bytes);
+        state.blobs().values().stream()
+                .filter(blob -> !lost.contains(blob.hash()))
+                .forEach(pictures::whole);
+        problems.addAll(pictures.warnings());
+    }
+
+    private Optional<byte[]> bytes(String hash) {
         try {
-            Optional<byte[]> bytes = blobs.read(blob.hash());
-            if (bytes.isEmpty()) {
-                problems.add(Bundle.check_picture_missing(blob.hash()));
-            } else if (!Blob.hash(bytes.get()).equals(blob.hash())) {
-                problems.add(Bundle.check_picture_changed(blob.hash()));
-            }
+            return blobs.read(hash);
         } catch (IOException e) {
-            problems.add(Bundle.check_picture_unreadable(blob.hash()));
+            return Optional.empty(); // as good as gone
         }
     }
 }

@@ -112,7 +112,10 @@ final class WorkshopUpdate {
                 WorkshopLock.take(trial, clock.instant()).orElseThrow(() -> new IOException("its copy is in use"));
         Optional<Refusal> refusal;
         try (H2Workshop workshop = over(lock)) {
-            List<String> problems = workshop.check().problems();
+            // a picture that was gone before is no reason to stay behind
+            var pictures = new PicturesOnDisk(workshop.state(), codec, workshop::blob);
+            workshop.state().blobs().values().forEach(pictures::whole);
+            List<String> problems = workshop.checkBut(pictures.lost()).problems();
             refusal = problems.isEmpty() ? backedUp(workshop) : Optional.of(failed(problems.get(0)));
         }
         boolean whole = Files.size(trial.resolve(Journal.FILE)) == 0;

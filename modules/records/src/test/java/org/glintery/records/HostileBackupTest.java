@@ -88,7 +88,7 @@ class HostileBackupTest {
     private void manifest(UnaryOperator<List<BackupManifest.Part>> change) {
         BackupManifest old = manifest();
         var changed = new BackupManifest(
-                old.format(), old.version(), old.schema(), change.apply(new ArrayList<>(old.parts())));
+                old.format(), old.version(), old.schema(), change.apply(new ArrayList<>(old.parts())), old.lost());
         parts.put(BackupManifest.NAME, codec.compact(codec.toJson(changed)).getBytes(StandardCharsets.UTF_8));
     }
 
@@ -278,7 +278,7 @@ class HostileBackupTest {
     void refusesOtherFiles_andBackupsOfANewerProgram() throws IOException {
         assertThat(restored("hello".getBytes(StandardCharsets.UTF_8))).isEqualTo("not-a-backup");
         BackupManifest old = manifest();
-        var newer = new BackupManifest(old.format(), old.version() + 1, old.schema(), old.parts());
+        var newer = new BackupManifest(old.format(), old.version() + 1, old.schema(), old.parts(), old.lost());
         parts.put(BackupManifest.NAME, codec.compact(codec.toJson(newer)).getBytes(StandardCharsets.UTF_8));
         assertThat(restored(zip())).isEqualTo("newer");
         assertThat(code(workshops.restore(temp.resolve("nowhere.zip"), temp.resolve("r"))))

@@ -105,8 +105,10 @@ record JobCardFacts(
         view.find(FramePlan.TYPE, id)
                 .map(Stored::value)
                 .filter(plan -> plan.decision() != FramePlan.Decision.NOT_DECIDED)
-                .ifPresent(plan -> lines.add(
-                        PieceWords.frame(plan.decision()) + (plan.livesAt().isBlank() ? "" : ", " + plan.livesAt())));
+                .ifPresent(plan -> lines.add(PieceWords.frame(plan.decision())
+                        + (plan.livesAt().isBlank() || plan.livesAt().equalsIgnoreCase(place)
+                                ? ""
+                                : ", " + plan.livesAt())));
         return lines;
     }
 }

@@ -19,6 +19,7 @@ import java.util.UUID;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import org.glintery.testkit.TestPictures;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -97,6 +98,14 @@ class HostileTest {
         Files.write(folder.resolve("vast.png"), pngThatClaims(60_000, 60_000));
         addWithCover("vast.png").refused(1, "60");
         addWithCover("missing.png").refused(1, "missing.png");
+        Files.write(folder.resolve("cut.jpg"), TestPictures.jpegThatBreaksOff());
+        addWithCover("cut.jpg").refused(1, "cut.jpg", "not a picture");
+    }
+
+    @Test
+    void takesAPictureOfAKindThatNeedsAPlugIn() throws IOException {
+        Files.write(folder.resolve("cover.webp"), TestPictures.webp());
+        addWithCover("cover.webp").done();
     }
 
     @Test

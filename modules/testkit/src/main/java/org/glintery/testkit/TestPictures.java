@@ -5,6 +5,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.util.Arrays;
+import java.util.Base64;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 
@@ -21,6 +23,24 @@ public final class TestPictures {
             throw new UncheckedIOException(e);
         }
         return out.toByteArray();
+    }
+
+    /** Four patches of colour, 32 x 32, written with ImageMagick 6.9.11: a kind that the JDK reads with a plug-in alone. */
+    public static byte[] webp() {
+        return Base64.getDecoder()
+                .decode(
+                        "UklGRnIAAABXRUJQVlA4IGYAAAAwBQCdASogACAAPjESiEKiISEYBgAgAwS0AE6ZQjgbwD8AP2q/1XPn7E9gMz8DW5CVYAD+7v+f/uoJmXwd/9C4/cxPptk0fnYGkjrHis17/Lim4xPPulTDV/7o24WNBwSA+0KgAAA=");
+    }
+
+    /** The first bytes of a JPEG: its size is told, and nothing of it is there to be drawn. */
+    public static byte[] jpegThatBreaksOff() {
+        var out = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(new BufferedImage(400, 300, BufferedImage.TYPE_INT_RGB), "jpeg", out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return Arrays.copyOf(out.toByteArray(), 300);
     }
 
     /**

@@ -24,13 +24,20 @@ final class PicturePlugIns {
 
     static {
         IIORegistry registry = IIORegistry.getDefaultInstance();
-        registry.registerServiceProvider(new JPEGImageReaderSpi());
-        registry.registerServiceProvider(new WebPImageReaderSpi());
-        registry.registerServiceProvider(new TIFFImageReaderSpi());
-        registry.registerServiceProvider(new BigTIFFImageReaderSpi());
+        register(registry, new JPEGImageReaderSpi());
+        register(registry, new WebPImageReaderSpi());
+        register(registry, new TIFFImageReaderSpi());
+        register(registry, new BigTIFFImageReaderSpi());
     }
 
     private PicturePlugIns() {}
+
+    /** Only what is not there: registering again would take the reader away for a moment from whoever is reading. */
+    private static void register(IIORegistry registry, ImageReaderSpi reader) {
+        if (registry.getServiceProviderByClass(reader.getClass()) == null) {
+            registry.registerServiceProvider(reader);
+        }
+    }
 
     /** The reader for what the stream begins with; empty when it is none of the kinds we read. */
     static Optional<ImageReader> readerOf(ImageInputStream stream) throws IOException {

@@ -20,6 +20,7 @@ import org.glintery.api.exchange.KitFiles;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Kit;
 import org.glintery.api.stash.NewKit;
+import org.glintery.api.workshop.PictureIntake;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
@@ -69,7 +70,7 @@ final class JsonKitFiles implements KitFiles {
             }
             KitInFile told = codec.fromJson(json, KitInFile.class);
             Path folder = file.toAbsolutePath().getParent();
-            return Result.ok(new KitFromFile(told, new PicturesOfKit(folder)).kit());
+            return Result.ok(new KitFromFile(told, new PicturesOfKit(folder, intake())).kit());
         } catch (NotAKitException e) {
             return Result.refused(e.refusal());
         } catch (MalformedException e) {
@@ -79,6 +80,10 @@ final class JsonKitFiles implements KitFiles {
         } catch (IOException e) {
             return Result.refused("unreadable", Bundle.JsonKitFiles_unreadable(file));
         }
+    }
+
+    private PictureIntake intake() {
+        return workshop.find(PictureIntake.class).orElseThrow();
     }
 
     private static String text(Path file) throws IOException, NotAKitException {

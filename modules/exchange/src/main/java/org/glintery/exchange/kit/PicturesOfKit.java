@@ -8,9 +8,12 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.glintery.api.Result;
 import org.glintery.api.workshop.Blob;
+import org.glintery.api.workshop.NewPicture;
 import org.glintery.api.workshop.Picture;
 import org.glintery.api.workshop.PictureFacts;
+import org.glintery.api.workshop.PictureIntake;
 import org.openide.util.NbBundle.Messages;
 
 /** Gathers the pictures that a kit file holds or names. Used once. */
@@ -20,7 +23,7 @@ import org.openide.util.NbBundle.Messages;
     "# {0} - file name",
     "PicturesOfKit.missing=The picture {0} is not beside the kit or can''t be read. Nothing was imported; put it there or take it out of the kit.",
     "# {0} - file name",
-    "PicturesOfKit.none={0} is not a picture that can be kept. Nothing was imported; take it out of the kit.",
+    "PicturesOfKit.none={0} is not a picture that can be shown here. Nothing was imported; take it out of the kit.",
     "# {0} - file name",
     "PicturesOfKit.tooLarge={0} is larger than 64 MiB. Nothing was imported; make it smaller.",
     "# {0} - file name",
@@ -30,11 +33,13 @@ import org.openide.util.NbBundle.Messages;
 })
 final class PicturesOfKit {
     private final Path folder;
+    private final PictureIntake intake;
     private final Map<String, Blob> blobs = new LinkedHashMap<>();
 
     /** @param folder where the kit file lies */
-    PicturesOfKit(Path folder) {
+    PicturesOfKit(Path folder, PictureIntake intake) {
         this.folder = folder;
+        this.intake = intake;
     }
 
     /** Every picture once. */
@@ -55,12 +60,15 @@ final class PicturesOfKit {
             if (facts.isTooLarge()) {
                 throw new NotAKitException("picture-too-large", Bundle.PicturesOfKit_tooWide(name, facts.sizeWords()));
             }
-            Blob blob = Blob.of(facts.kind().mediaType(), bytes);
+            if (!(intake.of(bytes, one.caption().orElse("")) instanceof Result.Ok<NewPicture> taken)) {
+                throw new NotAKitException("not-a-picture", Bundle.PicturesOfKit_none(name));
+            }
+            Blob blob = taken.value().blob();
             blobs.putIfAbsent(blob.hash(), blob);
-            var picture =
-                    new Picture(blob.hash(), blob.mediaType(), one.caption().orElse(""));
             pictures.merge(
-                    blob.hash(), picture, (first, again) -> first.caption().isBlank() ? again : first);
+                    blob.hash(),
+                    taken.value().picture(),
+                    (first, again) -> first.caption().isBlank() ? again : first);
         }
         return List.copyOf(pictures.values());
     }

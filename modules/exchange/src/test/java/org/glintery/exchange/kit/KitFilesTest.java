@@ -261,7 +261,9 @@ class KitFilesTest {
                         + "'glintery-do kit schema' prints the form of a kit.");
         Path bytes = temp.resolve("bytes.json");
         Files.write(bytes, new byte[] {(byte) 0xC3, 0x28});
-        assertThat(refusal(files.read(bytes)).text()).contains("it is no text in UTF-8").contains("'glintery-do kit schema'");
+        assertThat(refusal(files.read(bytes)).text())
+                .contains("it is no text in UTF-8")
+                .contains("'glintery-do kit schema'");
     }
 
     @Test
@@ -327,6 +329,24 @@ class KitFilesTest {
                                 file(withPicture("gone.png").replace("\"file\":\"gone.png\"", "\"bytes\":\"AAAA\""))))
                         .code())
                 .isEqualTo("not-a-picture");
+    }
+
+    @Test
+    void takesWebP_andRefusesAPictureThatBreaksOff_besideTheKitAndInIt() throws IOException {
+        Files.write(temp.resolve("cover.webp"), TestPictures.webp());
+        assertThat(files.read(file(withPicture("cover.webp"))).orThrow().blobs())
+                .singleElement()
+                .satisfies(blob -> assertThat(blob.mediaType()).isEqualTo("image/webp"));
+
+        byte[] cut = TestPictures.jpegThatBreaksOff();
+        Files.write(temp.resolve("cut.jpg"), cut);
+        assertThat(refusal(files.read(file(withPicture("cut.jpg")))).text())
+                .isEqualTo(
+                        "cut.jpg is not a picture that can be shown here. Nothing was imported; take it out of the kit.");
+        String inIt =
+                "{\"format\":\"glintery-kit\",\"version\":1,\"title\":\"Ferry\",\"pieces\":[],\"pictures\":[{\"bytes\":\""
+                        + Base64.getEncoder().encodeToString(cut) + "\"}]}";
+        assertThat(refusal(files.read(file(inIt))).code()).isEqualTo("not-a-picture");
     }
 
     @Test

@@ -7,6 +7,7 @@ import org.glintery.api.verb.VerbCall;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.NewPicture;
 import org.glintery.api.workshop.Picture;
+import org.glintery.api.workshop.PictureIntake;
 
 /**
  * The picture files that a verb was told of, checked to be pictures.
@@ -31,8 +32,9 @@ record GivenPictures(List<Picture> photos, List<Picture> sketches, List<Blob> bl
 
     private static Result<List<NewPicture>> read(VerbCall call, String option) {
         List<NewPicture> read = new ArrayList<>();
+        PictureIntake intake = call.workshop().find(PictureIntake.class).orElseThrow();
         for (String written : call.values(option)) {
-            Result<NewPicture> one = NewPicture.read(call.path(written));
+            Result<NewPicture> one = intake.read(call.path(written));
             if (one instanceof Result.Refused<NewPicture> no) {
                 return Result.refused(no.refusal());
             }

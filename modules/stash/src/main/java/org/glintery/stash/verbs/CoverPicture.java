@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.glintery.api.Result;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.workshop.Blob;
-import org.glintery.api.workshop.NewPicture;
+import org.glintery.api.workshop.PictureIntake;
 
 /** The picture that a verb was told of; nothing else is kept as one. */
 final class CoverPicture {
@@ -16,6 +16,10 @@ final class CoverPicture {
         Optional<Path> path = call.value("cover").map(call::path);
         return path.isEmpty()
                 ? Result.ok(Optional.empty())
-                : NewPicture.read(path.get()).then(cover -> Result.ok(Optional.of(cover.blob())));
+                : call.workshop()
+                        .find(PictureIntake.class)
+                        .orElseThrow()
+                        .read(path.get())
+                        .then(cover -> Result.ok(Optional.of(cover.blob())));
     }
 }

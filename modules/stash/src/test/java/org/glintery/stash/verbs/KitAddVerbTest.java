@@ -215,6 +215,20 @@ class KitAddVerbTest {
     }
 
     @Test
+    void keepsACoverInWebP_andRefusesOneThatBreaksOff() throws IOException {
+        Path cover = Files.write(folder.resolve("cover.webp"), TestPictures.webp());
+        Path cut = Files.write(folder.resolve("cut.jpg"), TestPictures.jpegThatBreaksOff());
+
+        VerbResult refused = add(call().with("title", "Crane").with("cover", cut.toString()));
+        assertThat(((VerbResult.Refused) refused).refusal().text()).startsWith("cut.jpg: This is not a picture");
+        assertThat(shop.view().all(Kit.TYPE)).isEmpty();
+
+        assertThat(add(call().with("title", "Crane").with("cover", cover.toString())))
+                .isInstanceOf(VerbResult.Said.class);
+        assertThat(shop.view().blobs().values()).containsExactly("image/webp");
+    }
+
+    @Test
     void refusesAFileThatIsNotThere() {
         assertThat(add(call().with("legend", folder.resolve("none.csv").toString())))
                 .isInstanceOf(VerbResult.Refused.class);

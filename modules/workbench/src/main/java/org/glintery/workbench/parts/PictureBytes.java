@@ -5,10 +5,7 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.util.Iterator;
-import java.util.Locale;
 import java.util.Optional;
-import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.MemoryCacheImageInputStream;
@@ -53,7 +50,7 @@ public final class PictureBytes {
     }
 
     @Messages({
-        "PictureBytes.notAPicture=This is not a picture that can be read here. Nothing was changed. Use a PNG, JPEG, GIF or BMP file.",
+        "PictureBytes.notAPicture=This is not a picture that can be read here. Nothing was changed. Use a PNG, JPEG, WebP, TIFF, GIF or BMP file.",
         "# {0} - such as 60 000 x 60 000",
         "PictureBytes.tooLarge=This picture says it is {0} pixels, which is too large to open. Nothing was changed. Save it smaller and try again."
     })
@@ -67,23 +64,27 @@ public final class PictureBytes {
                     "picture-too-large", Bundle.PictureBytes_tooLarge(told.get().sizeWords()));
         }
         try (var in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
-            Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
-            if (!readers.hasNext()) {
+            Optional<ImageReader> found = PictureReaders.of(in);
+            if (found.isEmpty()) {
                 return Result.refused("not-a-picture", Bundle.PictureBytes_notAPicture());
             }
-            ImageReader reader = readers.next();
+            ImageReader reader = found.get();
             try {
                 reader.setInput(in, true, true);
                 int width = reader.getWidth(0);
                 int height = reader.getHeight(0);
-                String type = "image/" + reader.getFormatName().toLowerCase(Locale.ROOT);
-                return Result.ok(use.read(reader, new Facts(width, height, type)));
+                return Result.ok(use.read(
+                        reader, new Facts(width, height, told.get().kind().mediaType())));
             } finally {
                 reader.dispose();
             }
         } catch (IOException | RuntimeException e) {
             // readers throw all kinds of unchecked exceptions on damaged files
             return Result.refused("not-a-picture", Bundle.PictureBytes_notAPicture());
+        } catch (OutOfMemoryError e) {
+            // some kinds are unpacked whole even to be drawn small; what did not fit was one array
+            return Result.refused(
+                    "picture-too-large", Bundle.PictureBytes_tooLarge(told.get().sizeWords()));
         }
     }
 

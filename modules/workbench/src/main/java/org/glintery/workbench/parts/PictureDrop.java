@@ -19,6 +19,7 @@ import org.glintery.api.Stable;
 import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.NewPicture;
 import org.glintery.api.workshop.Picture;
+import org.glintery.api.workshop.PictureIntake;
 import org.glintery.workbench.spi.Desk;
 import org.openide.util.NbBundle.Messages;
 
@@ -58,7 +59,7 @@ public final class PictureDrop extends TransferHandler {
                 }
             } else {
                 Image image = (Image) data.getTransferData(DataFlavor.imageFlavor);
-                take(() -> pasted(image));
+                take(() -> pasted(desk, image));
             }
             return true;
         } catch (UnsupportedFlavorException | IOException e) {
@@ -69,7 +70,11 @@ public final class PictureDrop extends TransferHandler {
 
     /** Takes one file, as after choosing it. */
     public static void take(Desk desk, Path file, Consumer<Taken> taken) {
-        new PictureDrop(desk, taken).take(() -> taken(NewPicture.read(file)));
+        new PictureDrop(desk, taken).take(() -> taken(intake(desk).read(file)));
+    }
+
+    private static PictureIntake intake(Desk desk) {
+        return desk.workshop().find(PictureIntake.class).orElseThrow();
     }
 
     private static Result<Taken> taken(Result<NewPicture> checked) {
@@ -91,9 +96,9 @@ public final class PictureDrop extends TransferHandler {
     }
 
     @Messages("PictureDrop.unreadable=The picture can't be read. Nothing was changed.")
-    private static Result<Taken> pasted(Image image) {
+    private static Result<Taken> pasted(Desk desk, Image image) {
         try {
-            return taken(NewPicture.of(png(image), ""));
+            return taken(intake(desk).of(png(image), ""));
         } catch (IOException e) {
             return Result.refused("unreadable", Bundle.PictureDrop_unreadable());
         }

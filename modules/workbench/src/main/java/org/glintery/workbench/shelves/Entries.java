@@ -18,7 +18,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** How pieces come onto the shelves: a kit, a piece of one's own, an old finish. Event thread. */
 public final class Entries {
-    private static final List<String> PICTURES = List.of("png", "jpg", "jpeg", "gif", "bmp");
+    private static final List<String> PICTURES = List.of("png", "jpg", "jpeg", "webp", "tif", "tiff", "gif", "bmp");
 
     private Entries() {}
 

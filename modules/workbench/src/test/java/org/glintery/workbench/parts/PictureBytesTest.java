@@ -1,12 +1,14 @@
 package org.glintery.workbench.parts;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import org.glintery.api.Result;
@@ -19,6 +21,27 @@ class PictureBytesTest {
 
         assertThat(scaled.getWidth()).isEqualTo(300);
         assertThat(scaled.getHeight()).isEqualTo(200);
+    }
+
+    /** Four patches of colour, 32 x 32, written with ImageMagick 6.9.11. */
+    @Test
+    void drawsWebP_inItsColours() {
+        byte[] webp = Base64.getDecoder()
+                .decode(
+                        "UklGRnIAAABXRUJQVlA4IGYAAAAwBQCdASogACAAPjESiEKiISEYBgAgAwS0AE6ZQjgbwD8AP2q/1XPn7E9gMz8DW5CVYAD+7v+f/uoJmXwd/9C4/cxPptk0fnYGkjrHis17/Lim4xPPulTDV/7o24WNBwSA+0KgAAA=");
+        BufferedImage drawn = PictureBytes.scaled(webp, 100, 100).orThrow();
+
+        assertThat(PictureBytes.facts(webp).orThrow()).isEqualTo(new PictureBytes.Facts(32, 32, "image/webp"));
+        assertNear(drawn.getRGB(8, 8), 200, 80, 40);
+        assertNear(drawn.getRGB(24, 8), 40, 160, 90);
+        assertNear(drawn.getRGB(8, 24), 50, 70, 180);
+        assertNear(drawn.getRGB(24, 24), 240, 230, 210);
+    }
+
+    private static void assertNear(int argb, int red, int green, int blue) {
+        assertThat(argb >> 16 & 0xFF).as("red").isCloseTo(red, within(6));
+        assertThat(argb >> 8 & 0xFF).as("green").isCloseTo(green, within(6));
+        assertThat(argb & 0xFF).as("blue").isCloseTo(blue, within(6));
     }
 
     @Test

@@ -8,8 +8,11 @@ import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.glintery.api.JsonCodec;
+import org.glintery.api.ledger.Balance;
+import org.glintery.api.workshop.Blob;
 import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.api.workshop.PictureKind;
@@ -29,8 +32,9 @@ import org.openide.util.NbBundle.Messages;
             + "into an empty workshop.\\n\\n"
             + "A blank cell is something that was never said. A single apostrophe is an empty text; an apostrophe before other text "
             + "keeps spreadsheets from running it. What follows a tilde is JSON.\\n",
-    "# {0} - hash",
-    "TableWriting.pictureGone=The picture {0} is missing from this workshop''s folder. Nothing was kept; ''workshop check'' tells of every one that is missing."
+    "# {0} - how many",
+    "# {1} - how many, in figures",
+    "TableWriting.picturesLost={0,choice,1#A picture is|1<{1} pictures are} gone or damaged in this workshop''s folder and left out. ''workshop check'' tells whose."
 })
 final class TableWriting {
     private final Workshop workshop;
@@ -50,16 +54,21 @@ final class TableWriting {
     }
 
     /** How much was written. */
-    record Counts(long documents, long movements, long blobs) {}
+    record Counts(long documents, long movements, long blobs, List<String> warnings) {}
 
-    /** @throws NotTablesException when something of the workshop is not there any more */
-    Counts write() throws IOException, NotTablesException {
+    /** Pictures that are not whole any more are left out, with a warning. */
+    Counts write() throws IOException {
         zip.text("README.txt", Bundle.TableWriting_readme());
         documents();
         zip.tables(TablesZip.MOVEMENTS, TablesZip.MOVEMENT_KEYS, this::eachMovement);
-        blobs();
+        int pictures = blobs();
         zip.finish();
-        return new Counts(documents, movements, view.blobs().size());
+        int lost = view.blobs().size() - pictures;
+        return new Counts(
+                documents,
+                movements,
+                pictures,
+                lost == 0 ? List.of() : List.of(Bundle.TableWriting_picturesLost(lost, Balance.grouped(lost))));
     }
 
     /** One kind after the other: that is how the view orders them. */
@@ -114,16 +123,21 @@ final class TableWriting {
         }
     }
 
-    private void blobs() throws IOException, NotTablesException {
+    /** How many were whole. */
+    private int blobs() throws IOException {
         List<List<String>> rows = new ArrayList<>();
         for (Map.Entry<String, String> blob : new TreeMap<>(view.blobs()).entrySet()) {
-            byte[] bytes = workshop.blob(blob.getKey())
-                    .orElseThrow(() ->
-                            new NotTablesException("picture-missing", Bundle.TableWriting_pictureGone(blob.getKey())));
+            Optional<byte[]> whole = workshop.blob(blob.getKey())
+                    .filter(bytes -> Blob.hash(bytes).equals(blob.getKey()));
+            if (whole.isEmpty()) {
+                continue;
+            }
+            byte[] bytes = whole.get();
             String file = TablesZip.PICTURES + blob.getKey() + "." + PictureKind.extensionOf(blob.getValue());
             zip.picture(file, bytes);
             rows.add(List.of(blob.getKey(), Cells.text(blob.getValue()), file, String.valueOf(bytes.length)));
         }
         zip.sheet(TablesZip.BLOBS, TablesZip.BLOBS_HEADER, rows);
+        return rows.size();
     }
 }

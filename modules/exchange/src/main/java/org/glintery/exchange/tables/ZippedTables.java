@@ -45,14 +45,12 @@ final class ZippedTables implements TableFiles {
     private Result<CopyReport> write(Path zip) {
         View view = workshop.view();
         Result<CopyReport> written = NewFile.write(zip, out -> {
-            try {
-                TableWriting.Counts counts = new TableWriting(workshop, view, codec, out).write();
-                return workshop.view().revision() == view.revision()
-                        ? Result.ok(new CopyReport(zip, counts.documents(), counts.movements(), counts.blobs(), 0))
-                        : Result.refused(CHANGED, Bundle.ZippedTables_changed());
-            } catch (NotTablesException e) {
-                return Result.refused(e.refusal());
-            }
+            TableWriting.Counts counts = new TableWriting(workshop, view, codec, out).write();
+            return workshop.view().revision() == view.revision()
+                    ? Result.ok(
+                            new CopyReport(zip, counts.documents(), counts.movements(), counts.blobs(), 0),
+                            counts.warnings())
+                    : Result.refused(CHANGED, Bundle.ZippedTables_changed());
         });
         return written.then(report -> Result.ok(new CopyReport(
                 zip,

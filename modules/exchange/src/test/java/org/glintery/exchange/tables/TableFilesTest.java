@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +25,7 @@ import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.DocRef;
 import org.glintery.api.workshop.Operation;
 import org.glintery.api.workshop.RawDocument;
+import org.glintery.api.workshop.Workshop.CopyReport;
 import org.glintery.exchange.WholeWorkshop;
 import org.junit.jupiter.api.Test;
 import org.openide.util.Lookup;
@@ -207,16 +210,19 @@ class TableFilesTest extends TablesFixture {
     }
 
     @Test
-    void namesThePicture_thatIsMissingFromTheWorkshop() throws IOException {
+    void leavesOutAPicture_thatIsGoneOrDamaged_andSaysSo() throws IOException {
         WholeWorkshop.fill(first);
+        int all = first.view().blobs().size();
         String picture = first.view().blobs().keySet().iterator().next();
-        Files.delete(first.folder().resolve("pictures").resolve(picture));
+        Path file = first.folder().resolve("pictures").resolve(picture);
+        Files.write(file, new byte[] {1}, StandardOpenOption.APPEND);
 
-        assertThat(out().exportTables(zip)).isInstanceOfSatisfying(Result.Refused.class, no -> {
-            assertThat(no.refusal().code()).isEqualTo("picture-missing");
-            assertThat(no.refusal().text())
-                    .startsWith("The picture " + picture + " is missing from this workshop's folder.");
-        });
-        assertThat(zip).doesNotExist();
+        Result<CopyReport> written = out().exportTables(zip);
+
+        assertThat(((Result.Ok<CopyReport>) written).warnings())
+                .containsExactly("A picture is gone or damaged in this workshop's folder and left out. 'workshop check'"
+                        + " tells whose.");
+        assertThat(written.orThrow().blobs()).isEqualTo(all - 1);
+        assertThat(in().importTables(zip).orThrow().blobs()).isEqualTo(all - 1);
     }
 }

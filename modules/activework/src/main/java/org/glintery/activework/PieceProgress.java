@@ -24,15 +24,21 @@ final class PieceProgress {
         piece = view.find(Piece.TYPE, id).map(Stored::value);
         whole = piece.map(value -> Whole.of(view, id, value)).orElse(new Whole(Optional.empty(), Optional.empty()));
         sittings = PieceSittings.of(view, id).stream().map(Stored::value).toList();
-        told = sittings.stream().map(Sitting::laid).filter(Whole::saysSomething).toList();
+        told = sittings.stream()
+                .map(Sitting::laid)
+                .filter(Whole::saysSomething)
+                .filter(laid -> !whole.isOfUnknownSections(laid))
+                .toList();
     }
 
     Progress progress() {
         boolean made = piece.filter(p -> p.standing() == Standing.MADE).isPresent();
         Optional<Double> drills = sum(whole::drillsOf);
         Optional<Double> share = sum(whole::shareOf);
-        boolean allTold =
-                told.stream().allMatch(laid -> Whole.toldInDrills(laid).isPresent());
+        boolean allTold = sittings.stream()
+                .map(Sitting::laid)
+                .filter(Whole::saysSomething)
+                .allMatch(laid -> Whole.toldInDrills(laid).isPresent());
         boolean toldInFull = share.filter(s -> s >= 1).isPresent();
         return new Progress(
                 whole.drills(),
@@ -43,7 +49,10 @@ final class PieceProgress {
                 sittings.stream().mapToInt(s -> s.minutes().orElse(0)).sum());
     }
 
-    /** Empty when a single sitting that tells something can't be put in this measure: a sum without it would mislead. */
+    /**
+     * Empty when a single sitting that tells something can't be put in this measure: a sum without it would mislead. Sections
+     * of a piece that has none do not count: they may not take what the others tell away.
+     */
     private Optional<Double> sum(Function<Laid, Optional<Double>> measure) {
         if (told.isEmpty() && !sittings.isEmpty()) {
             return Optional.empty();

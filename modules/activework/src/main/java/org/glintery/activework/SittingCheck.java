@@ -1,6 +1,7 @@
 package org.glintery.activework;
 
 import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Map;
 import java.util.Optional;
@@ -10,31 +11,36 @@ import java.util.stream.Collectors;
 import org.glintery.api.Refusal;
 import org.glintery.api.activework.Laid;
 import org.glintery.api.activework.Sitting;
-import org.glintery.api.ledger.Amount;
+import org.glintery.api.charts.Grid;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.Piece;
+import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.openide.util.NbBundle.Messages;
 
-/** Whether a sitting can have been as it is told. Any thread. */
-final class SittingCheck {
+/** Whether a sitting can have been as it is told. Reads documents alone; any thread. */
+public final class SittingCheck {
 
     /** A sitting of more than a day is a typing error. */
     static final int MOST_MINUTES = 1_440;
 
     private final View view;
 
-    SittingCheck(View view) {
+    public SittingCheck(View view) {
         this.view = view;
     }
 
-    Optional<Refusal> refusal(Sitting sitting) {
+    /** @param before the sitting that is corrected: what it told of sections may stay */
+    public Optional<Refusal> refusal(Sitting sitting, Optional<Sitting> before) {
         return minutes(sitting.minutes().orElse(0))
                 .or(() -> minutes(sitting.pausedMinutes()))
                 .or(() -> zone(sitting.zone()))
+                .or(() -> day(sitting))
                 .or(() -> amounts(sitting.laid()))
+                .or(() -> sections(sitting, before))
                 .or(() -> symbols(sitting.piece(), sitting.laid().bySymbol()));
     }
 
@@ -73,10 +79,53 @@ final class SittingCheck {
         if (laid.sections().orElse(0) < 0) {
             return refused("negative", Bundle.SittingCheck_sections());
         }
-        return count(laid.drills().orElse(0L))
+        if (percent == 0 && laid.percent().isPresent()
+                || laid.sections().filter(n -> n == 0).isPresent()) {
+            return nothing();
+        }
+        return laid.drills()
+                .flatMap(SittingCheck::count)
                 .or(() -> laid.bySymbol().values().stream()
                         .flatMap(count -> count(count).stream())
                         .findFirst());
+    }
+
+    @Messages(
+            "SittingCheck.nothing=A sitting that says how much was laid says more than 0. Leave the amount out if you do not know it. Nothing was changed.")
+    private static Optional<Refusal> nothing() {
+        return refused("nothing-laid", Bundle.SittingCheck_nothing());
+    }
+
+    /** A sitting that the clock began has its day from there, maybe from another time zone. */
+    @Messages({
+        "# {0} - day",
+        "SittingCheck.future=A sitting of {0} has not been yet. Check the date. Nothing was changed."
+    })
+    private Optional<Refusal> day(Sitting sitting) {
+        Optional<LocalDate> first = sitting.day().earliest();
+        return sitting.startedAt().isEmpty()
+                        && first.filter(day -> day.isAfter(view.day())).isPresent()
+                ? refused("future-day", Bundle.SittingCheck_future(sitting.day().words()))
+                : Optional.empty();
+    }
+
+    @Messages({
+        "# {0} - title",
+        "SittingCheck.noSections={0} is not divided into sections, so they do not tell how far it is. Write on its page in how many sections it is worked, or say drills or percent. Nothing was changed."
+    })
+    private Optional<Refusal> sections(Sitting sitting, Optional<Sitting> before) {
+        Optional<Integer> told = sitting.laid().sections();
+        Optional<Piece> piece = view.find(Piece.TYPE, sitting.piece()).map(Stored::value);
+        boolean divided = piece.flatMap(Piece::sections).filter(n -> n > 0).isPresent();
+        return told.isEmpty()
+                        || divided
+                        || piece.isEmpty()
+                        || before.filter(old -> told.equals(old.laid().sections()))
+                                .isPresent()
+                ? Optional.empty()
+                : refused(
+                        "no-sections",
+                        Bundle.SittingCheck_noSections(piece.get().title()));
     }
 
     private static String written(double percent) {
@@ -86,14 +135,20 @@ final class SittingCheck {
     @Messages({
         "SittingCheck.drills=No sitting lays fewer than 0 drills. Nothing was changed.",
         "# {0} - how many",
-        "SittingCheck.tooMany={0} drills are more than anyone lays. Check the number. Nothing was changed."
+        "# {1} - the most",
+        "SittingCheck.tooMany={0} drills are more than anyone lays: no canvas takes more than {1}. Check the number. Nothing was changed."
     })
     private static Optional<Refusal> count(long drills) {
         if (drills < 0) {
             return refused("negative", Bundle.SittingCheck_drills());
         }
-        return drills > Amount.MOST
-                ? refused("too-many", Bundle.SittingCheck_tooMany(Balance.grouped(drills)))
+        if (drills == 0) {
+            return nothing();
+        }
+        return drills > Grid.MOST_CELLS
+                ? refused(
+                        "too-many",
+                        Bundle.SittingCheck_tooMany(Balance.grouped(drills), Balance.grouped(Grid.MOST_CELLS)))
                 : Optional.empty();
     }
 

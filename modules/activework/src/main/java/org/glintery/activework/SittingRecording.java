@@ -9,7 +9,6 @@ import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.activework.Laid;
 import org.glintery.api.activework.Sitting;
-import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.ChangeSet;
@@ -40,7 +39,7 @@ final class SittingRecording {
         ChangeSet.Builder change = ChangeSet.named(
                         Bundle.SittingRecording_sit(piece.get().value().title()))
                 .create(Sitting.TYPE, id, sitting);
-        return checked(sitting, piece.get().value())
+        return checked(id, sitting, Optional.empty(), piece.get().value())
                 .then(warnings -> book(change, id, sitting, piece.get().value(), Map.of(), warnings))
                 .then(sat -> ontoTheBench(sat, piece.get(), sitting));
     }
@@ -66,7 +65,7 @@ final class SittingRecording {
                         Bundle.SittingRecording_edit(piece.get().value().title()))
                 .replace(Sitting.TYPE, old.get(), sitting);
         Map<String, Long> before = old.get().value().laid().bySymbol();
-        return checked(sitting, piece.get().value())
+        return checked(id, sitting, Optional.of(old.get().value()), piece.get().value())
                 .then(warnings -> book(change, id, sitting, piece.get().value(), before, warnings));
     }
 
@@ -110,25 +109,13 @@ final class SittingRecording {
         return Result.refused("no-sitting", Bundle.SittingRecording_noSitting());
     }
 
-    private Result<List<String>> checked(Sitting sitting, Piece piece) {
-        Optional<Refusal> refusal = new SittingCheck(view).refusal(sitting);
-        return refusal.isPresent() ? Result.refused(refusal.get()) : Result.ok(sectionWarnings(sitting, piece));
-    }
-
-    @Messages({
-        "# {0} - title",
-        "# {1} - how many sections it has",
-        "# {2} - the same in figures",
-        "# {3} - how many were told",
-        "SittingRecording.sections={0} has {1,choice,1#1 section|1<{2} sections}, and {3} were said to be laid."
-    })
-    private static List<String> sectionWarnings(Sitting sitting, Piece piece) {
-        int laid = sitting.laid().sections().orElse(0);
-        return piece.sections()
-                .filter(all -> laid > all)
-                .map(all -> List.of(Bundle.SittingRecording_sections(
-                        piece.title(), all, Balance.grouped(all), Balance.grouped(laid))))
-                .orElse(List.of());
+    private Result<List<String>> checked(UUID id, Sitting sitting, Optional<Sitting> before, Piece piece) {
+        Optional<Refusal> refusal = new SittingCheck(view).refusal(sitting, before);
+        if (refusal.isPresent()) {
+            return Result.refused(refusal.get());
+        }
+        return Result.ok(
+                Whole.saysSomething(sitting.laid()) ? new Overrun(view, id, sitting, piece).warnings() : List.of());
     }
 
     /** A piece that is made had the rest of its drills booked when it was completed: more would count twice. */

@@ -37,6 +37,14 @@ record Whole(Optional<Long> drills, Optional<Integer> sections) {
                 || laid.sections().isPresent();
     }
 
+    /** Whether it tells sections alone, of a piece that is not divided into any: nothing follows from that. */
+    boolean isOfUnknownSections(Laid laid) {
+        return sections.isEmpty()
+                && laid.sections().isPresent()
+                && laid.percent().isEmpty()
+                && toldInDrills(laid).isEmpty();
+    }
+
     /** What was told in drills; those told by symbol may be fewer than all. */
     static Optional<Long> toldInDrills(Laid laid) {
         if (laid.bySymbol().isEmpty()) {

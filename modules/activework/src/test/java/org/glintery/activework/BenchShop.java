@@ -171,6 +171,15 @@ public final class BenchShop implements AutoCloseable {
         return id;
     }
 
+    /** A sitting as it may stand in an older workshop: nothing is asked of it. */
+    public UUID keptSitting(UUID piece, About day, Laid laid) {
+        UUID id = UUID.randomUUID();
+        apply(Result.ok(ChangeSet.named("An older sitting")
+                .create(Sitting.TYPE, id, sitting(piece, day, laid))
+                .build()));
+        return id;
+    }
+
     public Piece pieceOf(UUID id) {
         return view().find(Piece.TYPE, id).orElseThrow().value();
     }

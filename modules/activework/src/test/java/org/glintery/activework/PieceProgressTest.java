@@ -102,6 +102,16 @@ class PieceProgressTest {
     }
 
     @Test
+    void sectionsOfAPieceWithoutAny_leaveTheProgressOfTheOthers() {
+        UUID piece = shop.canvas("Rope-walk", 100, 100, Optional.empty());
+        shop.sit(piece, MAY, Laid.drills(500));
+        shop.keptSitting(piece, MAY, Laid.sections(3));
+
+        assertThat(progress(piece))
+                .isEqualTo(new Progress(Optional.of(10_000L), Optional.of(500L), Optional.of(0.05), true, 2, 0));
+    }
+
+    @Test
     void nothingIsTold_whenSittingsSayNothing() {
         UUID piece = shop.canvas("Rope-walk", 100, 100, Optional.empty());
         assertThat(progress(piece).share()).contains(0.0);

@@ -29,6 +29,7 @@ import org.glintery.api.stash.Stash;
 import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Storage;
+import org.glintery.api.time.About;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.FoundDrills;
 import org.glintery.api.workshop.LedgerQuery;
@@ -189,7 +190,10 @@ class SittingRecordingTest {
                 "Rope-walk", Standing.SHELVED, line("A", T1, 100, 200), line("B", T1, 1, 1), line("B", T2, 1, 1));
 
         assertThat(refusal(sit(piece, Laid.drills(-1))).code()).isEqualTo("negative");
-        assertThat(refusal(sit(piece, Laid.drills(2_000_000_000L))).code()).isEqualTo("too-many");
+        assertThat(refusal(sit(piece, Laid.drills(4_000_001))).code()).isEqualTo("too-many");
+        assertThat(refusal(sit(piece, Laid.drills(0))).code()).isEqualTo("nothing-laid");
+        assertThat(refusal(sit(piece, Laid.percent(0))).code()).isEqualTo("nothing-laid");
+        assertThat(refusal(sit(piece, bySymbol(Map.of("A", 0L)))).code()).isEqualTo("nothing-laid");
         assertThat(refusal(sit(piece, Laid.percent(100.5))).code()).isEqualTo("percent");
         assertThat(refusal(sit(piece, Laid.percent(Double.NaN))).code()).isEqualTo("percent");
         assertThat(refusal(sit(piece, Laid.sections(-1))).code()).isEqualTo("negative");
@@ -197,6 +201,52 @@ class SittingRecordingTest {
         assertThat(refusal(sit(piece, bySymbol(Map.of("C", 1L)))).code()).isEqualTo("unknown-symbol");
         assertThat(refusal(sit(piece, bySymbol(Map.of("B", 1L)))).code()).isEqualTo("ambiguous-symbol");
         assertThat(refusal(sit(UUID.randomUUID(), Laid.NOT_SAID)).code()).isEqualTo("no-piece");
+    }
+
+    @Test
+    void refusesADayThatHasNotBeen() {
+        UUID piece = shop.piece("Rope-walk", Standing.SHELVED);
+        About tomorrow = About.on(shop.view().day().plusDays(1));
+        About today = About.on(shop.view().day());
+
+        assertThat(refusal(shop.bench().sit(shop.view(), UUID.randomUUID(), sitting(piece, tomorrow, Laid.drills(5))))
+                        .code())
+                .isEqualTo("future-day");
+        shop.sit(piece, today, Laid.drills(5));
+    }
+
+    @Test
+    void refusesSectionsOfAPieceWithoutAny_butNotToCorrectTheRestOfSuchASitting() {
+        UUID piece = shop.canvas("Rope-walk", 100, 100, Optional.empty());
+        UUID old = shop.keptSitting(piece, MAY, Laid.sections(3));
+
+        assertThat(refusal(sit(piece, Laid.sections(3))).code()).isEqualTo("no-sections");
+        assertThat(refusal(sit(piece, Laid.sections(3))).text()).contains("say drills or percent");
+        About earlier = About.on(BenchShop.TODAY.minusDays(1));
+        shop.apply(shop.bench().editSitting(shop.view(), old, sitting(piece, earlier, Laid.sections(3))));
+        assertThat(refusal(shop.bench().editSitting(shop.view(), old, sitting(piece, earlier, Laid.sections(4))))
+                        .code())
+                .isEqualTo("no-sections");
+    }
+
+    @Test
+    void warnsWithBothNumbers_whenTheSittingsComeToMoreThanTheWhole() {
+        UUID drills = shop.canvas("Rope-walk", 140, 180, Optional.empty());
+        shop.sit(drills, MAY, Laid.drills(10_804));
+        assertThat(shop.apply(sit(drills, Laid.drills(14_396)))).isEmpty();
+        assertThat(shop.apply(sit(drills, Laid.drills(1))))
+                .containsExactly("Rope-walk takes 25\u2009200 drills, and 25\u2009201 were said to be laid by now."
+                        + " The sitting was kept. Correct it if the number is wrong.");
+
+        UUID percent = shop.piece("Net loft", Standing.SHELVED);
+        UUID id = shop.sit(percent, MAY, Laid.percent(60));
+        assertThat(shop.apply(sit(percent, Laid.percent(60))).get(0)).contains("120 percent", "more than 100");
+        assertThat(shop.apply(shop.bench().editSitting(shop.view(), id, sitting(percent, MAY, Laid.percent(40)))))
+                .isEmpty();
+
+        UUID sections = shop.inSections("Ferry", 9);
+        shop.sit(sections, MAY, Laid.sections(7));
+        assertThat(shop.apply(sit(sections, Laid.sections(3))).get(0)).startsWith("Ferry has 9 sections, and 10 ");
     }
 
     @ParameterizedTest

@@ -42,7 +42,8 @@ final class RecordsView implements View {
         return state;
     }
 
-    LocalDate day() {
+    @Override
+    public LocalDate day() {
         return day;
     }
 

@@ -36,7 +36,8 @@ final class MemoryView implements View {
         this.day = day;
     }
 
-    LocalDate day() {
+    @Override
+    public LocalDate day() {
         return day;
     }
 

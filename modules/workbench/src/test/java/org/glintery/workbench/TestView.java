@@ -1,5 +1,6 @@
 package org.glintery.workbench;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,11 @@ public final class TestView implements View {
     @Override
     public long revision() {
         return revision;
+    }
+
+    @Override
+    public LocalDate day() {
+        return LocalDate.of(2025, 5, 2);
     }
 
     @Override

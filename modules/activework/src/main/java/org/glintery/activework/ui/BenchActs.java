@@ -2,7 +2,10 @@ package org.glintery.activework.ui;
 
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
+import java.util.Optional;
 import java.util.UUID;
+import org.glintery.activework.SittingCheck;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.activework.ActiveWork;
 import org.glintery.api.activework.Sitting;
@@ -54,7 +57,7 @@ final class BenchActs implements RunningStrip.Acts {
     @Messages({"BenchActs.end=End the sitting", "BenchActs.endDo=End it"})
     public void end() {
         ZonedDateTime ended = now();
-        SittingForm form = new SittingForm(desk.clock(), SittingDraft.blank(today(), measure), hasSymbols, true);
+        SittingForm form = form(SittingDraft.blank(today(), measure), true, Optional.empty());
         if (Asking.ask(Bundle.BenchActs_end(), form, Bundle.BenchActs_endDo(), form::ready)) {
             SittingDraft draft = form.draft();
             desk.change(view -> draft.sitting(piece)
@@ -64,7 +67,7 @@ final class BenchActs implements RunningStrip.Acts {
 
     @Messages({"BenchActs.add=Add a sitting", "BenchActs.addDo=Add it"})
     void addSitting() {
-        SittingForm form = new SittingForm(desk.clock(), SittingDraft.blank(today(), measure), hasSymbols, false);
+        SittingForm form = form(SittingDraft.blank(today(), measure), false, Optional.empty());
         if (Asking.ask(Bundle.BenchActs_add(), form, Bundle.BenchActs_addDo(), form::ready)) {
             SittingDraft draft = form.draft();
             UUID id = UUID.randomUUID();
@@ -74,7 +77,7 @@ final class BenchActs implements RunningStrip.Acts {
 
     @Messages({"BenchActs.edit=Correct the sitting", "BenchActs.editDo=Keep it"})
     void correct(Stored<Sitting> sitting) {
-        SittingForm form = new SittingForm(desk.clock(), SittingDraft.of(sitting.value()), hasSymbols, false);
+        SittingForm form = form(SittingDraft.of(sitting.value()), false, Optional.of(sitting.value()));
         if (Asking.ask(Bundle.BenchActs_edit(), form, Bundle.BenchActs_editDo(), form::ready)) {
             SittingDraft draft = form.draft();
             desk.change(view -> {
@@ -100,6 +103,15 @@ final class BenchActs implements RunningStrip.Acts {
 
     void complete() {
         dialogs.completion(piece).ifPresent(told -> desk.change(view -> bench.complete(view, told)));
+    }
+
+    /** What the service would refuse is said while it can still be corrected. */
+    private SittingForm form(SittingDraft begun, boolean timed, Optional<Sitting> before) {
+        return new SittingForm(desk.clock(), piece, begun, hasSymbols, timed, sitting -> refusal(sitting, before));
+    }
+
+    private Optional<Refusal> refusal(Sitting sitting, Optional<Sitting> before) {
+        return new SittingCheck(desk.view()).refusal(sitting, before);
     }
 
     private ZonedDateTime now() {

@@ -4,11 +4,14 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.activework.ui.SittingDraft.Measure;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
+import org.glintery.api.activework.Sitting;
 import org.glintery.api.time.About;
 import org.glintery.workbench.parts.AboutField;
 import org.glintery.workbench.parts.ChoiceBox;
@@ -33,8 +36,13 @@ final class SittingForm extends JPanel {
     private final JTextField note = new JTextField();
     private final WrappedText trouble = Texts.wrappedHint("");
     private final transient SittingDraft begun;
+    private final transient UUID piece;
+    private final transient Function<Sitting, Optional<Refusal>> check;
 
-    /** @param timed whether day and minutes are known already, as when a running sitting ends */
+    /**
+     * @param timed whether day and minutes are known already, as when a running sitting ends
+     * @param check what can't be of what is typed; asked on the event thread
+     */
     @Messages({
         "SittingForm.day=When",
         "SittingForm.amount=How much was laid",
@@ -45,10 +53,18 @@ final class SittingForm extends JPanel {
         "SittingForm.where=Where",
         "SittingForm.note=Note"
     })
-    SittingForm(Clock clock, SittingDraft begun, boolean hasSymbols, boolean timed) {
+    SittingForm(
+            Clock clock,
+            UUID piece,
+            SittingDraft begun,
+            boolean hasSymbols,
+            boolean timed,
+            Function<Sitting, Optional<Refusal>> check) {
         super(new MigLayout("insets 0, wrap 1", "[" + Space.px(WIDTH_PX) + "!, fill]"));
         setOpaque(false);
         this.begun = begun;
+        this.piece = piece;
+        this.check = check;
         day = new AboutField(clock);
         FormSheet sheet = new FormSheet(2)
                 .field(Bundle.SittingForm_amount(), amount)
@@ -94,7 +110,10 @@ final class SittingForm extends JPanel {
             trouble.setText(Bundle.SittingForm_date());
             return false;
         }
-        Result<?> understood = draft().sitting(new UUID(0, 0));
+        Result<Sitting> understood = draft().sitting(piece)
+                .then(sitting -> check.apply(sitting)
+                        .<Result<Sitting>>map(Result::refused)
+                        .orElseGet(() -> Result.ok(sitting)));
         trouble.setText(
                 understood instanceof Result.Refused<?> no ? no.refusal().text() : "");
         return understood instanceof Result.Ok<?>;

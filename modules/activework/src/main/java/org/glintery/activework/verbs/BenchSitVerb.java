@@ -41,7 +41,7 @@ public final class BenchSitVerb implements Verb {
     }
 
     @Override
-    @Messages("BenchSitVerb.summary=Record a sitting: drills, percent, sections, or drills by symbol")
+    @Messages("BenchSitVerb.summary=Record a sitting: drills, percent, sections, drills by symbol, or minutes alone")
     public String summary() {
         return Bundle.BenchSitVerb_summary();
     }

@@ -47,14 +47,22 @@ final class SaidOptions {
         return said.orElse(About.on(today));
     }
 
-    /** How much was laid: in one way, drills, percent or sections; or drills by symbol, alone or beside their sum. */
-    @Messages("SaidOptions.oneWay=Say in one way how much was laid: --drills, --percent, --sections or --symbol.")
+    /** How much was laid: in one way, drills, percent or sections; or drills by symbol, alone or beside their sum; or how long alone. */
+    @Messages({
+        "SaidOptions.oneWay=Say in one way how much was laid: --drills, --percent, --sections or --symbol.",
+        "SaidOptions.nothing=Say how much was laid, with --drills, --percent, --sections or --symbol, or at least how long with --minutes."
+    })
     Laid laid() {
         long ways = Stream.of("drills", "percent", "sections")
                 .filter(way -> call.value(way).isPresent())
                 .count();
-        if (ways > 1 || (ways == 0 && call.values("symbol").isEmpty())) {
+        if (ways > 1) {
             wrong(Bundle.SaidOptions_oneWay());
+        }
+        if (ways == 0
+                && call.values("symbol").isEmpty()
+                && call.value("minutes").isEmpty()) {
+            wrong(Bundle.SaidOptions_nothing());
         }
         return new Laid(
                 whole("drills", Long.MAX_VALUE),

@@ -28,7 +28,8 @@ public interface ActiveWork {
      * Records a sitting under a given id. Drills by symbol are booked from the piece's pockets and bags to its
      * canvas. A piece that is not on the bench comes onto it. Refused with {@code no-piece},
      * {@code not-in-the-house}, {@code not-enough} for drills by symbol, and for what is told wrongly with {@code minutes}, {@code zone}, {@code percent},
-     * {@code negative}, {@code too-many}, {@code unknown-symbol} or {@code ambiguous-symbol}.
+     * {@code negative}, {@code nothing-laid}, {@code too-many}, {@code no-sections}, {@code future-day},
+     * {@code unknown-symbol} or {@code ambiguous-symbol}. Warns where the sittings come to more than the whole.
      */
     Result<ChangeSet> sit(View view, UUID id, Sitting sitting);
 

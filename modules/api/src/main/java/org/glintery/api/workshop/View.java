@@ -1,5 +1,6 @@
 package org.glintery.api.workshop;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,9 @@ import org.glintery.api.ledger.Spot;
 @Stable
 public interface View {
     long revision();
+
+    /** The day on which it was taken, by the workshop's clock: what is dated later has not been yet. */
+    LocalDate day();
 
     /**
      * A document, brought up to its type's version. Empty when there is none.

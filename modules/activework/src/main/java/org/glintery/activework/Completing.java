@@ -37,7 +37,9 @@ final class Completing {
         "Completing.made={0} is made already. Nothing was changed.",
         "# {0} - title",
         "Completing.goesOn=A sitting at {0} still goes on. End it first. Nothing was changed.",
-        "Completing.score=A score is a whole number from 1 to 5, or none. Nothing was changed."
+        "Completing.score=A score is a whole number from 1 to 5, or none. Nothing was changed.",
+        "# {0} - title",
+        "Completing.neverBegun={0} was never on the bench and no sitting at it is recorded. It was completed all the same. Undo takes that back."
     })
     Result<ChangeSet> complete(View view, Completion completion) {
         Optional<Stored<Piece>> piece = view.find(Piece.TYPE, completion.piece());
@@ -54,12 +56,21 @@ final class Completing {
         if (completion.score().filter(s -> s < LEAST_SCORE || s > MOST_SCORE).isPresent()) {
             return Result.refused("bad-score", Bundle.Completing_score());
         }
-        Result<ChangeSet> whole =
-                Result.ok(ChangeSet.named(Bundle.Completing_complete(title)).build());
+        Result<ChangeSet> whole = Result.ok(
+                ChangeSet.named(Bundle.Completing_complete(title)).build(),
+                wasBegun(view, piece.get()) ? List.of() : List.of(Bundle.Completing_neverBegun(title)));
         for (CompletionPart part : parts(piece.get())) {
             whole = whole.then(change -> part.completing(view, completion).then(more -> Result.ok(change.join(more))));
         }
         return whole;
+    }
+
+    private static boolean wasBegun(View view, Stored<Piece> piece) {
+        return switch (piece.value().standing()) {
+            case HOPED_FOR, ORDERED, SHELVED ->
+                !PieceSittings.of(view, piece.id()).isEmpty();
+            case ON_THE_BENCH, RESTING, MADE, LET_GO -> true;
+        };
     }
 
     /** A feature that is switched off contributes nothing; the standing, which the stash keeps, is then set here. */

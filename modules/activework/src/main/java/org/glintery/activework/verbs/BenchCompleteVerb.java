@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.activework.Completion;
 import org.glintery.api.stash.Piece;
+import org.glintery.api.storage.KitUp;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Verb;
@@ -66,7 +67,9 @@ public final class BenchCompleteVerb implements Verb {
 
     @Messages({
         "# {0} - title",
-        "BenchCompleteVerb.done={0} is made. Write it up with ''finish edit'', and clear its holder with ''kitdown''."
+        "BenchCompleteVerb.done={0} is made. Write it up with ''finish edit''.",
+        "# {0} - title",
+        "BenchCompleteVerb.doneInHolder={0} is made. Write it up with ''finish edit'', and clear its holder with ''kitdown''."
     })
     private static VerbResult complete(VerbCall call, Stored<Piece> piece) {
         SaidOptions said = new SaidOptions(call);
@@ -84,6 +87,8 @@ public final class BenchCompleteVerb implements Verb {
                 BenchOfCall.of(call).complete(call.workshop().view(), completion),
                 () -> VerbResult.said(
                         new Completed(piece.id(), title, completion.on(), completion.score()),
-                        Bundle.BenchCompleteVerb_done(title)));
+                        KitUp.of(call.workshop().view(), piece.id()).isPresent()
+                                ? Bundle.BenchCompleteVerb_doneInHolder(title)
+                                : Bundle.BenchCompleteVerb_done(title)));
     }
 }

@@ -12,10 +12,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.activework.BenchShop;
+import org.glintery.api.Result;
+import org.glintery.api.activework.Laid;
 import org.glintery.api.activework.Sitting;
 import org.glintery.api.finishes.Finish;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Standing;
+import org.glintery.api.storage.Holder;
+import org.glintery.api.storage.Storage;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbResult;
@@ -112,8 +116,6 @@ class BenchVerbsTest {
     void isWrongUsage_whenASittingIsToldInTwoWaysOrInNone() throws Exception {
         UUID piece = shop.piece("Rope-walk", Standing.SHELVED, line("A", T1, 1000, 2000));
         for (FakeCall call : List.of(
-                call(),
-                call().with("minutes", "30"),
                 call().with("drills", "10").with("percent", "5"),
                 call().with("percent", "5").with("sections", "1"),
                 call().with("drills", "10").with("sections", "1").with("symbol", "A=10"),
@@ -122,9 +124,22 @@ class BenchVerbsTest {
                     .isEqualTo(VerbResult.wrongUsage(
                             "Say in one way how much was laid: --drills, --percent, --sections or --symbol."));
         }
+        assertThat(new BenchSitVerb().run(call()))
+                .isEqualTo(VerbResult.wrongUsage("Say how much was laid, with --drills, --percent, --sections or"
+                        + " --symbol, or at least how long with --minutes."));
         assertThat(shop.bench().sittings(shop.view(), piece)).isEmpty();
         text(new BenchSitVerb(), call().with("drills", "25").with("symbol", "A=10"));
         assertThat(shop.bench().sittings(shop.view(), piece)).hasSize(1);
+    }
+
+    @Test
+    void sitMayTellMinutesAlone() throws Exception {
+        UUID piece = shop.piece("Rope-walk", Standing.SHELVED);
+        text(new BenchSitVerb(), call().with("minutes", "30"));
+
+        Sitting sitting = shop.bench().sittings(shop.view(), piece).get(0).value();
+        assertThat(sitting.minutes()).contains(30);
+        assertThat(sitting.laid()).isEqualTo(Laid.NOT_SAID);
     }
 
     @Test
@@ -188,6 +203,29 @@ class BenchVerbsTest {
         assertThat(finish.score()).contains(4);
         assertThat(finish.comments()).isEqualTo("a present");
         assertThat(finish.finishedOn().map(About::words)).contains("about April 2025");
+    }
+
+    @Test
+    void completeWarnsOfAPieceThatWasNeverBegun_andSpeaksOfNoHolderWhereThereIsNone() throws Exception {
+        shop.piece("Rope-walk", Standing.HOPED_FOR);
+        FakeCall call = call();
+
+        assertThat(text(new BenchCompleteVerb(), call)).isEqualTo("Rope-walk is made. Write it up with 'finish edit'.");
+        assertThat(call.said).anyMatch(said -> said.contains("was never on the bench"));
+    }
+
+    @Test
+    void completeSpeaksOfTheHolder_whereThereIsOne() throws Exception {
+        UUID piece = shop.piece("Rope-walk", Standing.ON_THE_BENCH, line("A", T1, 10, 20));
+        UUID holder = UUID.randomUUID();
+        Storage storage = shop.workshop().find(Storage.class).orElseThrow();
+        shop.apply(storage.addHolder(shop.view(), holder, Holder.grid("Case A", 1, 1, Optional.empty())));
+        shop.apply(
+                storage.planKitUp(shop.view(), piece, holder, Optional.empty()).then(plan -> Result.ok(plan.change())));
+        FakeCall call = call();
+
+        assertThat(text(new BenchCompleteVerb(), call)).contains("clear its holder with 'kitdown'");
+        assertThat(call.said).isEmpty();
     }
 
     @Test

@@ -54,6 +54,7 @@ final class LaidWords {
         "LaidWords.share={0} % laid",
         "# {0} - percent",
         "LaidWords.aboutShare=about {0} % laid",
+        "LaidWords.littleShare=less than 1 % laid",
         "# {0} - how many are laid",
         "# {1} - the same in figures",
         "LaidWords.noTotal={0,choice,0#0 drills|1#1 drill|1<{1} drills} laid; how many the whole takes is not known",
@@ -68,7 +69,11 @@ final class LaidWords {
             return progress.estimated() ? Bundle.LaidWords_aboutOf(so, all) : Bundle.LaidWords_of(so, all);
         }
         if (progress.share().isPresent()) {
-            String percent = number(Math.floor(progress.share().get() * PERCENT));
+            double whole = Math.floor(progress.share().get() * PERCENT);
+            if (whole == 0 && progress.share().get() > 0) {
+                return Bundle.LaidWords_littleShare();
+            }
+            String percent = number(whole);
             return progress.estimated() ? Bundle.LaidWords_aboutShare(percent) : Bundle.LaidWords_share(percent);
         }
         return laid.map(so -> Bundle.LaidWords_noTotal(so, number(so))).orElseGet(Bundle::LaidWords_unknown);

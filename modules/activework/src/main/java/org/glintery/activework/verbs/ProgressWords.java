@@ -15,10 +15,10 @@ final class ProgressWords {
         if (progress.share().isEmpty()) {
             return withoutTotal(progress);
         }
-        long percent = percent(progress.share().get());
+        double share = progress.share().get();
         return progress.laidDrills().isPresent() && progress.totalDrills().isPresent()
-                ? drills(progress.laidDrills().get(), progress.totalDrills().get(), percent, progress.estimated())
-                : share(percent, progress.estimated());
+                ? drills(progress.laidDrills().get(), progress.totalDrills().get(), share, progress.estimated())
+                : share(share, progress.estimated());
     }
 
     @Messages({
@@ -31,24 +31,30 @@ final class ProgressWords {
         "# {1} - the same in figures",
         "# {2} - of how many",
         "# {3} - percent",
-        "ProgressWords.aboutDrills=About {1} of {2} drills {0,choice,0#are|1#is|1<are} laid, {3} %."
+        "ProgressWords.aboutDrills=About {1} of {2} drills {0,choice,0#are|1#is|1<are} laid, {3} %.",
+        "ProgressWords.lessThanOne=less than 1"
     })
-    private static String drills(long laid, long total, long percent, boolean estimated) {
+    private static String drills(long laid, long total, double share, boolean estimated) {
         String so = Balance.grouped(laid);
         String all = Balance.grouped(total);
+        String percent = isLittle(share) ? Bundle.ProgressWords_lessThanOne() : String.valueOf(percent(share));
         return estimated
-                ? Bundle.ProgressWords_aboutDrills(laid, so, all, String.valueOf(percent))
-                : Bundle.ProgressWords_drills(laid, so, all, String.valueOf(percent));
+                ? Bundle.ProgressWords_aboutDrills(laid, so, all, percent)
+                : Bundle.ProgressWords_drills(laid, so, all, percent);
     }
 
     @Messages({
         "# {0} - percent",
         "ProgressWords.share={0} % is laid.",
         "# {0} - percent",
-        "ProgressWords.aboutShare=About {0} % is laid."
+        "ProgressWords.aboutShare=About {0} % is laid.",
+        "ProgressWords.littleShare=Less than 1 % is laid."
     })
-    private static String share(long percent, boolean estimated) {
-        String so = String.valueOf(percent);
+    private static String share(double share, boolean estimated) {
+        if (isLittle(share)) {
+            return Bundle.ProgressWords_littleShare();
+        }
+        String so = String.valueOf(percent(share));
         return estimated ? Bundle.ProgressWords_aboutShare(so) : Bundle.ProgressWords_share(so);
     }
 
@@ -69,6 +75,11 @@ final class ProgressWords {
         return progress.estimated()
                 ? Bundle.ProgressWords_aboutNoTotal(laid, Balance.grouped(laid))
                 : Bundle.ProgressWords_noTotal(laid, Balance.grouped(laid));
+    }
+
+    /** More than nothing, and not yet half a percent. */
+    private static boolean isLittle(double share) {
+        return share > 0 && percent(share) == 0;
     }
 
     /** Whole percents; 100 only when it is all. */

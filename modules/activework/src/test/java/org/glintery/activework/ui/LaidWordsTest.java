@@ -18,6 +18,12 @@ class LaidWordsTest {
     }
 
     @Test
+    void aLittleIsNotNothing() {
+        assertThat(LaidWords.of(new Progress(Optional.empty(), Optional.empty(), Optional.of(0.004), true, 1, 0)))
+                .isEqualTo("less than 1 % laid");
+    }
+
+    @Test
     void thousandsAreSetApart() {
         assertThat(LaidWords.of(Laid.drills(12_345))).isEqualTo("12\u2009345 drills");
         assertThat(LaidWords.of(new Progress(Optional.empty(), Optional.of(1_234L), Optional.empty(), false, 3, 0)))

@@ -22,10 +22,17 @@ class ProgressWordsTest {
 
     @Test
     void oneDrillIsLaid_othersAre() {
-        assertThat(words(20_000L, 1L, 0.00005, false)).isEqualTo("1 of 20\u2009000 drills is laid, 0 %.");
+        assertThat(words(20_000L, 1L, 0.00005, false)).isEqualTo("1 of 20\u2009000 drills is laid, less than 1 %.");
         assertThat(words(20_000L, 0L, 0.0, false)).isEqualTo("0 of 20\u2009000 drills are laid, 0 %.");
         assertThat(words(null, 1L, null, false)).isEqualTo("1 drill is laid; how many the whole takes is not known.");
         assertThat(words(null, 0L, null, false)).startsWith("0 drills are laid;");
+    }
+
+    @Test
+    void aLittleIsNotNothing() {
+        assertThat(words(20_000L, 5L, 0.00025, false)).isEqualTo("5 of 20\u2009000 drills are laid, less than 1 %.");
+        assertThat(words(null, null, 0.004, true)).isEqualTo("Less than 1 % is laid.");
+        assertThat(words(null, null, 0.0, false)).isEqualTo("0 % is laid.");
     }
 
     @Test

@@ -110,8 +110,10 @@ final class ForecastWords {
         "# {1} - the same in figures",
         "# {2} - of how many",
         "ForecastWords.drills={1} of {2} drills {0,choice,0#are|1#is|1<are} laid.",
-        "# {0} - percent",
-        "ForecastWords.percent={0} percent is laid.",
+        "# {0} - how many drills are laid",
+        "# {1} - the same in figures",
+        "# {2} - of how many",
+        "ForecastWords.aboutDrills=About {1} of {2} drills {0,choice,0#are|1#is|1<are} laid.",
         "# {0} - day",
         "# {1} - how many days with work",
         "# {2} - the same in figures",
@@ -119,20 +121,38 @@ final class ForecastWords {
         "ForecastWords.days=Since {0} there was work on {1,choice,1#1 day|1<{2} days}, and none on {3}."
     })
     static String figures(Progress progress, Pace pace) {
-        String laid =
-                progress.totalDrills().isPresent() && progress.laidDrills().isPresent()
-                        ? Bundle.ForecastWords_drills(
-                                progress.laidDrills().get(),
-                                Balance.grouped(progress.laidDrills().get()),
-                                Balance.grouped(progress.totalDrills().get()))
-                        : Bundle.ForecastWords_percent(
-                                String.valueOf(Math.round(progress.share().orElse(0.0) * 100)));
-        return laid + " "
+        return laid(progress) + " "
                 + Bundle.ForecastWords_days(
                         About.on(pace.first()).words(),
-                        pace.activeDays(),
-                        Balance.grouped(pace.activeDays()),
+                        pace.workDays(),
+                        Balance.grouped(pace.workDays()),
                         Balance.grouped(pace.idleDays()));
+    }
+
+    @Messages({
+        "# {0} - percent",
+        "ForecastWords.percent={0} percent is laid.",
+        "# {0} - percent",
+        "ForecastWords.aboutPercent=About {0} percent is laid.",
+        "ForecastWords.littleLaid=Less than 1 percent is laid."
+    })
+    private static String laid(Progress progress) {
+        if (progress.totalDrills().isPresent() && progress.laidDrills().isPresent()) {
+            long laid = progress.laidDrills().get();
+            String so = Balance.grouped(laid);
+            String all = Balance.grouped(progress.totalDrills().get());
+            return progress.estimated()
+                    ? Bundle.ForecastWords_aboutDrills(laid, so, all)
+                    : Bundle.ForecastWords_drills(laid, so, all);
+        }
+        double share = progress.share().orElse(0.0);
+        String percent = String.valueOf(Math.round(share * 100));
+        if (share > 0 && Math.round(share * 100) == 0) {
+            return Bundle.ForecastWords_littleLaid();
+        }
+        return progress.estimated()
+                ? Bundle.ForecastWords_aboutPercent(percent)
+                : Bundle.ForecastWords_percent(percent);
     }
 
     private static Forecast nothing(String words) {

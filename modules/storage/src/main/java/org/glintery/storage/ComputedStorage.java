@@ -54,7 +54,7 @@ public final class ComputedStorage implements Storage {
 
     @Override
     public List<Stored<Holder>> freeHolders(View view) {
-        return new HolderCare(view).free();
+        return new FreeHolders(view).all();
     }
 
     /** Its holder waits to be cleared from now on. */

@@ -1,7 +1,6 @@
 package org.glintery.storage;
 
 import java.util.HashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -13,7 +12,6 @@ import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.storage.DrillPlaces;
 import org.glintery.api.storage.Holder;
-import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Pocket;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Precondition;
@@ -71,7 +69,7 @@ final class HolderCare {
             return gone();
         }
         Holder holder = old.get().value();
-        if (!isFree(old.get(), held())) {
+        if (!new FreeHolders(view).isEmpty(old.get())) {
             return Result.refused("in-use", Bundle.HolderCare_inUse(holder.name()));
         }
         return Result.ok(ChangeSet.named(Bundle.HolderCare_remove(holder.name()))
@@ -79,22 +77,6 @@ final class HolderCare {
                         Holder.TYPE.ref(id), old.get().version()))
                 .remove(Holder.TYPE.ref(id))
                 .build());
-    }
-
-    List<Stored<Holder>> free() {
-        Set<UUID> held = held();
-        return view.all(Holder.TYPE).stream()
-                .filter(holder -> holder.value().lentTo().isEmpty() && isFree(holder, held))
-                .toList();
-    }
-
-    private boolean isFree(Stored<Holder> holder, Set<UUID> held) {
-        return !held.contains(holder.id())
-                && holder.value().pockets().stream().allMatch(pocket -> isEmpty(holder.id(), pocket));
-    }
-
-    private Set<UUID> held() {
-        return view.all(KitUp.TYPE).stream().map(k -> k.value().holder()).collect(Collectors.toSet());
     }
 
     private boolean isEmpty(UUID holder, Pocket pocket) {

@@ -188,17 +188,25 @@ final class KitUpPlanning {
                 .count();
     }
 
-    @Messages({"# {0} - holder", "# {1} - symbols", "KitUpPlanning.inBags={0} has no room for all of it. In bags: {1}."
+    @Messages({
+        "# {0} - holder",
+        "# {1} - symbols",
+        "KitUpPlanning.inBags={0} has no room for all of it. In bags: {1}.",
+        "# {0} - holder",
+        "# {1} - who has it",
+        "KitUpPlanning.lent={0} is lent to {1}. Get it back first, or pick another holder."
     })
     private List<String> warnings(KitUpPlan plan, Holder holder) {
-        List<String> inBags = new ArrayList<>(plan.seats().stream()
+        List<String> warnings = new ArrayList<>();
+        holder.lentTo().ifPresent(who -> warnings.add(Bundle.KitUpPlanning_lent(holder.name(), who)));
+        List<String> inBags = plan.seats().stream()
                 .filter(seat -> seat.spot() instanceof Spot.InBag)
                 .map(KitUp.Seat::symbol)
                 .distinct()
-                .toList());
-        if (inBags.isEmpty()) {
-            return List.of();
+                .toList();
+        if (!inBags.isEmpty()) {
+            warnings.add(Bundle.KitUpPlanning_inBags(holder.name(), String.join(", ", inBags)));
         }
-        return List.of(Bundle.KitUpPlanning_inBags(holder.name(), String.join(", ", inBags)));
+        return warnings;
     }
 }

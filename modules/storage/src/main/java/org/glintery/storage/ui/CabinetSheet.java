@@ -20,6 +20,7 @@ import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Pocket;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.glintery.storage.FreeHolders;
 import org.glintery.workbench.parts.DrillLook;
 
 /**
@@ -34,6 +35,7 @@ record CabinetSheet(List<HolderDrawing> holders, List<BagLine> bags) {
      *
      * @param pieces the titles of those that sit in it
      * @param toClear whether one of them is made and waits to be kitted down
+     * @param empty whether nothing is in it; it is free then, unless it is lent
      */
     record HolderDrawing(
             UUID id,
@@ -43,7 +45,7 @@ record CabinetSheet(List<HolderDrawing> holders, List<BagLine> bags) {
             List<PocketDrawing> pockets,
             List<String> pieces,
             boolean toClear,
-            boolean free,
+            boolean empty,
             Optional<String> lentTo) {}
 
     /**
@@ -86,7 +88,8 @@ record CabinetSheet(List<HolderDrawing> holders, List<BagLine> bags) {
                 .forEach(seat -> symbols.computeIfAbsent(seat.spot(), s -> new LinkedHashSet<>())
                         .add(seat.symbol())));
         List<HolderDrawing> holders = new ArrayList<>();
-        view.all(Holder.TYPE).forEach(holder -> holders.add(holder(view, holder, kitUps, symbols)));
+        FreeHolders free = new FreeHolders(view);
+        view.all(Holder.TYPE).forEach(holder -> holders.add(holder(view, free, holder, kitUps, symbols)));
         List<BagLine> bags = new ArrayList<>();
         view.all(Bag.TYPE).forEach(bag -> {
             Spot spot = new Spot.InBag(bag.id());
@@ -101,7 +104,11 @@ record CabinetSheet(List<HolderDrawing> holders, List<BagLine> bags) {
     }
 
     private static HolderDrawing holder(
-            View view, Stored<Holder> stored, List<Stored<KitUp>> kitUps, Map<Spot, Set<String>> symbols) {
+            View view,
+            FreeHolders free,
+            Stored<Holder> stored,
+            List<Stored<KitUp>> kitUps,
+            Map<Spot, Set<String>> symbols) {
         Holder holder = stored.value();
         List<PocketDrawing> pockets = holder.pockets().stream()
                 .map(pocket -> pocket(view, new Spot.InPocket(stored.id(), pocket.id()), pocket, symbols))
@@ -121,8 +128,7 @@ record CabinetSheet(List<HolderDrawing> holders, List<BagLine> bags) {
                 pockets,
                 pieces,
                 here.stream().anyMatch(kitUp -> kitUp.value().toClear()),
-                here.isEmpty()
-                        && pockets.stream().allMatch(pocket -> pocket.contents().isEmpty()),
+                free.isEmpty(stored),
                 holder.lentTo());
     }
 

@@ -20,11 +20,16 @@ final class CabinetWords {
         "CabinetWords.inUse=in use",
         "# {0} - state",
         "# {1} - who",
-        "CabinetWords.lent={0}, lent to {1}"
+        "CabinetWords.lent={0}, lent to {1}",
+        "# {0} - who",
+        "CabinetWords.lentEmpty=empty, lent to {0}"
     })
     static String state(CabinetSheet.HolderDrawing holder) {
+        if (holder.empty() && holder.lentTo().isPresent()) {
+            return Bundle.CabinetWords_lentEmpty(holder.lentTo().get());
+        }
         String pieces = String.join(", ", holder.pieces());
-        String state = holder.free()
+        String state = holder.empty()
                 ? Bundle.CabinetWords_free()
                 : holder.pieces().isEmpty()
                         ? Bundle.CabinetWords_inUse()

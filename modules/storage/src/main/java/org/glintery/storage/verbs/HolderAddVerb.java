@@ -10,6 +10,7 @@ import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
+import org.glintery.storage.FreeHolders;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
@@ -96,8 +97,10 @@ public final class HolderAddVerb implements Verb {
         return VerbSteps.apply(
                 call, StorageOfCall.of(call).addHolder(call.workshop().view(), id, holder), () -> {
                     var view = call.workshop().view();
-                    HolderLine line =
-                            HolderLine.of(view, view.find(Holder.TYPE, id).orElseThrow());
+                    HolderLine line = HolderLine.of(
+                            view,
+                            new FreeHolders(view),
+                            view.find(Holder.TYPE, id).orElseThrow());
                     return VerbResult.said(
                             line,
                             Bundle.HolderAddVerb_added(

@@ -9,6 +9,7 @@ import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.KitUp;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.glintery.storage.FreeHolders;
 import org.openide.util.NbBundle.Messages;
 
 /**
@@ -17,6 +18,7 @@ import org.openide.util.NbBundle.Messages;
  * @param used pockets in which anything lies
  * @param holds the titles of the pieces that sit in it
  * @param toClear whether one of them is made and waits to be kitted down
+ * @param free whether it can be kitted into
  */
 public record HolderLine(
         UUID id,
@@ -30,7 +32,7 @@ public record HolderLine(
         boolean free,
         Optional<String> lentTo) {
 
-    static HolderLine of(View view, Stored<Holder> holder) {
+    static HolderLine of(View view, FreeHolders free, Stored<Holder> holder) {
         Holder value = holder.value();
         int used = (int) value.pockets().stream()
                 .filter(pocket -> !view.contents(new Spot.InPocket(holder.id(), pocket.id()))
@@ -48,18 +50,30 @@ public record HolderLine(
                 used,
                 kitUps.stream().map(kitUp -> title(view, kitUp.id())).toList(),
                 kitUps.stream().anyMatch(kitUp -> kitUp.value().toClear()),
-                used == 0 && kitUps.isEmpty(),
+                free.isFree(holder),
                 value.lentTo());
     }
 
-    /** In one word or two: "free", "to clear", the piece, or what is in use. */
-    @Messages({"HolderLine.free=free", "# {0} - pieces", "HolderLine.toClear={0}, to clear"})
+    /** In few words: "free", the piece, "to clear", who has it; nothing where only drills lie in it. */
+    @Messages({
+        "HolderLine.free=free",
+        "# {0} - pieces",
+        "HolderLine.toClear={0}, to clear",
+        "# {0} - who",
+        "HolderLine.lent=lent to {0}",
+        "# {0} - pieces",
+        "# {1} - who",
+        "HolderLine.inUseAndLent={0}, lent to {1}"
+    })
     String state() {
         if (free) {
             return Bundle.HolderLine_free();
         }
         String pieces = String.join("; ", holds);
-        return toClear ? Bundle.HolderLine_toClear(pieces) : pieces;
+        String inUse = toClear ? Bundle.HolderLine_toClear(pieces) : pieces;
+        return lentTo.map(who ->
+                        inUse.isEmpty() ? Bundle.HolderLine_lent(who) : Bundle.HolderLine_inUseAndLent(inUse, who))
+                .orElse(inUse);
     }
 
     @Messages("HolderLine.gonePiece=a piece that is gone")

@@ -8,6 +8,7 @@ import org.glintery.api.verb.TextTable;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
+import org.glintery.storage.FreeHolders;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
@@ -57,8 +58,9 @@ public final class HolderListVerb implements Verb {
     })
     public VerbResult run(VerbCall call) {
         var view = call.workshop().view();
+        FreeHolders free = new FreeHolders(view);
         List<HolderLine> holders = view.all(Holder.TYPE).stream()
-                .map(holder -> HolderLine.of(view, holder))
+                .map(holder -> HolderLine.of(view, free, holder))
                 .filter(line -> !call.flag("free") || line.free())
                 .toList();
         TextTable table = new TextTable(

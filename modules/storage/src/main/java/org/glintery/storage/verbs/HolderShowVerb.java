@@ -20,6 +20,7 @@ import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
+import org.glintery.storage.FreeHolders;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
@@ -97,7 +98,7 @@ public final class HolderShowVerb implements Verb {
         "HolderShowVerb.shown={0}, {1} of {2} {3,choice,1#pocket|1<pockets} used, {4}"
     })
     private static VerbResult show(View view, Stored<Holder> holder) {
-        HolderLine line = HolderLine.of(view, holder);
+        HolderLine line = HolderLine.of(view, new FreeHolders(view), holder);
         List<PocketLine> pockets = new ArrayList<>();
         TextTable table = new TextTable(
                 Bundle.HolderShowVerb_pocket(),

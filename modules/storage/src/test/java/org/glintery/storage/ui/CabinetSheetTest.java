@@ -55,9 +55,12 @@ class CabinetSheetTest {
         UUID holder = shop.holder("Case A", 1, Optional.empty());
         assertThat(CabinetWords.state(only())).isEqualTo("free");
 
+        shop.apply(HolderEdits.named(shop.view(), shop.storage(), holder, "Case A", "the club"));
+        assertThat(CabinetWords.state(only())).isEqualTo("empty, lent to the club");
+
         UUID piece = shop.piece("Rope-walk", 100);
         shop.kitUp(piece, holder);
-        assertThat(CabinetWords.state(only())).isEqualTo("Rope-walk");
+        assertThat(CabinetWords.state(only())).isEqualTo("Rope-walk, lent to the club");
     }
 
     @Test

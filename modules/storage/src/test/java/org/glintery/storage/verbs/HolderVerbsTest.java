@@ -14,6 +14,7 @@ import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.storage.Bag;
+import org.glintery.api.storage.Holder;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.storage.WorkshopInFolder;
@@ -88,6 +89,35 @@ class HolderVerbsTest {
         UUID holder = shop.holder("Case A", 3, Optional.empty());
         shop.move(drill(1), Spot.SUPPLIER, shop.pocket(holder, 0), 5);
         assertThat(text(new HolderListVerb().run(call().flagged("free")))).isEqualTo("No free holders.");
+    }
+
+    @Test
+    void aLentHolderIsNotFree_andKittingUpIntoItWarns() {
+        UUID holder = shop.holder("Case D", 3, Optional.empty());
+        Holder old = shop.view().find(Holder.TYPE, holder).orElseThrow().value();
+        shop.apply(shop.storage()
+                .editHolder(
+                        shop.view(),
+                        holder,
+                        new Holder(
+                                old.name(),
+                                old.rows(),
+                                old.columns(),
+                                old.pockets(),
+                                old.keptAt(),
+                                Optional.of("the club"),
+                                old.notes())));
+        shop.piece("Rope-walk", 200);
+
+        assertThat(text(new HolderListVerb().run(call().flagged("free")))).isEqualTo("No free holders.");
+        assertThat(text(new HolderListVerb().run(call()))).contains("lent to the club");
+        assertThat(text(new HolderShowVerb().run(call().with("holder", "Case D"))))
+                .isEqualTo("Case D, 0 of 3 pockets used, lent to the club");
+        FakeCall preview =
+                call().with("piece", "Rope-walk").with("holder", "Case D").flagged("preview");
+        text(new KitUpVerb().run(preview));
+        assertThat(preview.said)
+                .containsExactly("Case D is lent to the club. Get it back first, or pick another holder.");
     }
 
     @Test

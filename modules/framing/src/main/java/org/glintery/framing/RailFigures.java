@@ -28,11 +28,16 @@ final class RailFigures {
 
     @Messages("RailFigures.noMoulding=The moulding is not known yet. Tell the width of its face and of its lip.")
     Result<FrameFigures> figures() {
-        boolean mitred = plan.decision() == Decision.FRAMED || plan.decision() == Decision.NOT_DECIDED;
+        boolean mitred = isFrame();
         if (mitred && plan.moulding().isEmpty()) {
             return Result.refused("no-moulding", Bundle.RailFigures_noMoulding());
         }
         return Result.ok(mitred ? mitred(plan.moulding().get()) : straight());
+    }
+
+    /** What is not decided yet is told as if it were to be framed. */
+    private boolean isFrame() {
+        return plan.decision() == Decision.FRAMED || plan.decision() == Decision.NOT_DECIDED;
     }
 
     private FrameFigures mitred(Moulding moulding) {
@@ -69,8 +74,14 @@ final class RailFigures {
                 ReadyMadeWords.fitting(artwork));
     }
 
-    /** Glazing is cut to the size of the artwork: the play of the rebate is its play too. */
+    /**
+     * Glazing is cut to the size of the artwork: the play of the rebate is its play too. Only a frame holds any; what a plan
+     * tells of it stays for when it is to be framed after all.
+     */
     private Optional<Double> glazingMassG() {
+        if (!isFrame()) {
+            return Optional.empty();
+        }
         Optional<Glazing> glazing = switch (plan.glazing().material()) {
             case NONE -> Optional.empty();
             case GLASS -> Optional.of(Glazing.GLASS);

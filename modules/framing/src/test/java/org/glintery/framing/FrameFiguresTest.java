@@ -92,21 +92,28 @@ class FrameFiguresTest {
     void weighsTheGlazing() {
         UUID piece = shop.made("Rope-walk", 500, 400);
 
-        assertThat(figures(
-                                piece,
-                                plan(Decision.ON_BOARD, Optional.empty(), 0, 0, Glazing.usual(Glazing.Material.GLASS)))
-                        .glazingMassG())
+        assertThat(glazed(piece, Decision.FRAMED, Glazing.Material.GLASS).glazingMassG())
                 .hasValueSatisfying(mass -> assertThat(mass).isCloseTo(5.0 * 1000 * 0.2, within(1e-6)));
-        assertThat(figures(
-                                piece,
-                                plan(
-                                        Decision.ON_BOARD,
-                                        Optional.empty(),
-                                        0,
-                                        0,
-                                        Glazing.usual(Glazing.Material.ACRYLIC)))
-                        .glazingMassG())
+        assertThat(glazed(piece, Decision.FRAMED, Glazing.Material.ACRYLIC).glazingMassG())
                 .hasValueSatisfying(mass -> assertThat(mass).isCloseTo(2.38 * 1000 * 0.2, within(1e-6)));
+    }
+
+    @Test
+    void weighsNoGlazing_whereThereIsNoFrameToHoldIt() {
+        UUID piece = shop.made("Rope-walk", 500, 400);
+
+        for (Decision decision : new Decision[] {
+            Decision.NOT_FRAMED, Decision.STRETCHED, Decision.ON_BOARD, Decision.HANGER, Decision.SLEEVE
+        }) {
+            assertThat(glazed(piece, decision, Glazing.Material.GLASS).glazingMassG())
+                    .as("%s", decision)
+                    .isEmpty();
+        }
+    }
+
+    private FrameFigures glazed(UUID piece, Decision decision, Glazing.Material material) {
+        Optional<Moulding> moulding = Optional.of(new Moulding("oak", 30, 6, 15));
+        return figures(piece, plan(decision, moulding, 0, 0, Glazing.usual(material)));
     }
 
     @Test

@@ -24,9 +24,18 @@ class MillimetresTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"wide", "-3", "1e5", "1 000 000", "NaN"})
+    @ValueSource(strings = {"wide", "-3", "1e5", "1 000 000", "100000", "NaN"})
     void refusesWhatIsNoLength(String typed) {
         assertThat(Millimetres.read(typed)).isInstanceOf(Result.Refused.class);
+    }
+
+    @Test
+    void doesNotGuess_whetherACommaSetsThousandsApart() {
+        Result<?> read = Millimetres.read("1,234 mm");
+
+        assertThat(((Result.Refused<?>) read).refusal().text())
+                .isEqualTo("1,234 can be read as 1.234 or as 1234 millimetres. Write 1.2340 or 1234.");
+        assertThat(Millimetres.read("1.234").orThrow()).contains(1.234);
     }
 
     @ParameterizedTest

@@ -50,7 +50,7 @@ final class FinishBeginning {
                                     Finish.TYPE,
                                     completion.piece(),
                                     told(Finish.titled(title, Optional.empty()), EnumSet.allOf(Field.class))));
-            return Result.ok(change.build());
+            return Result.ok(change.build(), FinishCheck.notYet(view, Optional.of(completion.on())));
         });
     }
 

@@ -1,6 +1,7 @@
 package org.glintery.finishes;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -33,8 +34,24 @@ final class FinishCheck {
                 .allMatch(picture -> isThere(view, picture, pictures))) {
             return Result.refused("no-picture", Bundle.FinishCheck_noPicture());
         }
-        List<String> warnings = startsAfterEnd(finish) ? List.of(Bundle.FinishCheck_startsAfterEnd()) : List.of();
+        List<String> warnings = new ArrayList<>(notYet(view, finish.finishedOn()));
+        if (startsAfterEnd(finish)) {
+            warnings.add(Bundle.FinishCheck_startsAfterEnd());
+        }
         return score(finish.score()).then(score -> Result.ok(finish, warnings));
+    }
+
+    /** A warning where the day has not been yet. */
+    @Messages({
+        "# {0} - when",
+        "FinishCheck.notYet=It is said to be finished {0}, which has not been yet. The date was kept. Correct it if it is wrong."
+    })
+    static List<String> notYet(View view, Optional<About> finishedOn) {
+        return finishedOn
+                .filter(on ->
+                        on.earliest().filter(day -> day.isAfter(view.day())).isPresent())
+                .map(on -> List.of(Bundle.FinishCheck_notYet(on.words())))
+                .orElse(List.of());
     }
 
     @Messages("FinishCheck.score=A score is a whole number from 1 to 5, or none. Nothing was changed.")

@@ -10,6 +10,7 @@ import org.glintery.api.ledger.Balance;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.WrittenDay;
 import org.openide.util.NbBundle.Messages;
 
 /** Days and numbers among a verb's options. Used once; not safe for several threads. */
@@ -40,7 +41,7 @@ final class SaidOptions {
     About on() {
         LocalDate today = LocalDate.now(call.clock());
         Optional<String> written = call.value("on");
-        Optional<About> said = written.flatMap(words -> About.said(words, today));
+        Optional<About> said = written.flatMap(words -> WrittenDay.of(call, words));
         if (written.isPresent() && said.isEmpty()) {
             wrong(Bundle.SaidOptions_noDate(written.get()));
         }

@@ -215,6 +215,15 @@ class BenchVerbsTest {
     }
 
     @Test
+    void completeWarnsOfADayThatHasNotBeenYet() throws Exception {
+        shop.piece("Rope-walk", Standing.ON_THE_BENCH);
+        FakeCall call = call().with("on", "May " + (shop.view().day().getYear() + 4));
+        text(new BenchCompleteVerb(), call);
+
+        assertThat(call.said).anyMatch(said -> said.contains("has not been yet"));
+    }
+
+    @Test
     void completeSpeaksOfTheHolder_whereThereIsOne() throws Exception {
         UUID piece = shop.piece("Rope-walk", Standing.ON_THE_BENCH, line("A", T1, 10, 20));
         UUID holder = UUID.randomUUID();

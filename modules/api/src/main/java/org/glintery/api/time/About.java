@@ -3,6 +3,8 @@ package org.glintery.api.time;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.glintery.api.Stable;
 
 /**
@@ -16,6 +18,7 @@ import org.glintery.api.Stable;
  */
 @Stable
 public final class About implements Comparable<About> {
+    private static final Pattern EITHER = Pattern.compile("(?<![\\d/-])(\\d{1,2})([/-])(\\d{1,2})(?!\\d)");
     private static final Comparator<About> ORDER = Comparator.comparing((About about) -> about.span.first())
             .thenComparing(about -> about.span.last())
             .thenComparing(about -> about.text);
@@ -70,6 +73,20 @@ public final class About implements Comparable<About> {
      */
     public static Optional<About> said(String words, LocalDate today) {
         return new Phrases(today).read(words).map(About::new);
+    }
+
+    /**
+     * What {@link #said} would have read with the month first, where both readings are possible: 4 March beside 3 April for
+     * "3/4/2025". Empty where only one is, and for days written with dots, which stand first wherever that is done.
+     */
+    public static Optional<About> otherwise(String words, LocalDate today) {
+        Matcher numbers = EITHER.matcher(words);
+        if (!numbers.find()) {
+            return Optional.empty();
+        }
+        Optional<About> read = said(words, today);
+        return said(numbers.replaceAll("$3$2$1"), today)
+                .filter(other -> read.filter(r -> !r.equals(other)).isPresent());
     }
 
     /** The first day it can have been; empty when open, not known, or in a year that a LocalDate cannot hold. */

@@ -222,4 +222,26 @@ class AboutSaidTest {
         }
         assertThat(understood).isGreaterThan(500);
     }
+
+    @Test
+    void tellsTheOtherReading_ofADateInNumbers() {
+        LocalDate today = LocalDate.of(2026, 5, 2);
+
+        assertThat(About.otherwise("3/4/2025", today).map(About::words)).contains("4 March 2025");
+        assertThat(About.otherwise("about 3-4-2025", today).map(About::words)).contains("about 4 March 2025");
+        for (String certain : new String[] {
+            "4/4/2025",
+            "13/4/2025",
+            "4/13/2025",
+            "3.4.2025",
+            "2025-03-04",
+            "2025/3/4",
+            "3/2025",
+            "2024/2025",
+            "tide",
+            ""
+        }) {
+            assertThat(About.otherwise(certain, today)).as(certain).isEmpty();
+        }
+    }
 }

@@ -3,9 +3,12 @@ package org.glintery.finishes.verbs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.finishes.Finish;
+import org.glintery.api.finishes.Finish.Field;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.verb.Param;
@@ -77,6 +80,12 @@ public final class FinishEditVerb implements Verb {
                                 : Optional.empty()));
     }
 
+    @Messages({
+        "# {0} - fields",
+        "# {1} - title",
+        "# {2} - how many fields",
+        "FinishEditVerb.written={2,choice,1#This is|1<These are} written already for {1}: {0}. Only what is empty is left for later. Empty {2,choice,1#it|1<them} first, or leave out --later. Nothing was changed."
+    })
     private static VerbResult edit(VerbCall call, UUID piece, Finish before) {
         Result<GivenPictures> pictures = GivenPictures.of(call);
         if (pictures instanceof Result.Refused<GivenPictures> no) {
@@ -87,6 +96,12 @@ public final class FinishEditVerb implements Verb {
         Finish now = options.over(before, given);
         if (options.misunderstood().isPresent()) {
             return VerbResult.wrongUsage(options.misunderstood().get());
+        }
+        Set<Field> written = options.writtenButLater(now);
+        if (!written.isEmpty()) {
+            return VerbResult.refused(new Refusal(
+                    "written",
+                    Bundle.FinishEditVerb_written(FinishWords.fields(written), now.title(), written.size())));
         }
         return VerbSteps.apply(
                 call,

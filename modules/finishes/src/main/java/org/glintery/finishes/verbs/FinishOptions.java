@@ -1,6 +1,5 @@
 package org.glintery.finishes.verbs;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -16,7 +15,9 @@ import org.glintery.api.finishes.Finish.Sealing;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.WrittenDay;
 import org.glintery.api.workshop.Picture;
+import org.glintery.finishes.FinishFields;
 import org.openide.util.NbBundle.Messages;
 
 /** The fields of a finish as options; an empty value empties a field. Used once; not safe for several threads. */
@@ -88,6 +89,14 @@ final class FinishOptions {
                 later(before.later()));
     }
 
+    /** Fields that these options leave for later although something stands in them: what is written does not wait. */
+    Set<Field> writtenButLater(Finish now) {
+        Set<Field> asked = EnumSet.noneOf(Field.class);
+        call.values("later").forEach(word -> word("later", Field.class, word).ifPresent(asked::add));
+        asked.removeIf(field -> !FinishFields.isFilled(now, field));
+        return asked;
+    }
+
     private String text(String option, String before) {
         return call.value(option).map(String::strip).orElse(before);
     }
@@ -105,7 +114,7 @@ final class FinishOptions {
         if (written.get().isBlank()) {
             return Optional.empty();
         }
-        Optional<About> said = About.said(written.get(), LocalDate.now(call.clock()));
+        Optional<About> said = WrittenDay.of(call, written.get());
         if (said.isEmpty()) {
             wrong(Bundle.FinishOptions_noDate(option, written.get()));
         }

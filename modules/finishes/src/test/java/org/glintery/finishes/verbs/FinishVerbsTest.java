@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.finishes.Finish;
 import org.glintery.api.finishes.Finish.Field;
 import org.glintery.api.finishes.Finish.Sealing;
 import org.glintery.api.stash.Piece;
@@ -69,7 +70,7 @@ class FinishVerbsTest {
                 .with("photo", file("wall.png", TestPictures.png(4, 3)).toString())
                 .with("sketch", file("sketch.png", TestPictures.png(3, 4)).toString())
                 .with("comments", "a present")
-                .with("later", "making"));
+                .with("not-later", "making"));
 
         assertThat(shown.piece()).isEqualTo(piece);
         assertThat(shown.title()).isEqualTo("The net loft");
@@ -107,6 +108,40 @@ class FinishVerbsTest {
         assertThat(edited(call().with("piece", "Net loft").with("not-later", "picture"))
                         .later())
                 .containsExactly(Field.SCORE);
+    }
+
+    @Test
+    void editRefusesToLeaveForLaterWhatIsWritten() {
+        UUID piece = shop.write("Net loft", Optional.of(about("2019")));
+        edited(call().with("piece", "Net loft").with("score", "5"));
+        VerbResult result = new FinishEditVerb()
+                .run(call().with("piece", "Net loft").with("later", "score").with("later", "picture"));
+
+        assertThat(((VerbResult.Refused) result).refusal().text())
+                .startsWith("This is written already for Net loft: score.");
+        Finish kept = shop.view().find(Finish.TYPE, piece).orElseThrow().value();
+        assertThat(kept.score()).contains(5);
+        assertThat(kept.later()).doesNotContain(Field.PICTURE);
+    }
+
+    @Test
+    void editWarnsOfAFinishThatHasNotBeenYet() {
+        shop.write("Net loft", Optional.of(about("2019")));
+        int year = shop.view().day().getYear() + 4;
+        FakeCall call = call().with("piece", "Net loft").with("finished", "May " + year);
+
+        assertThat(edited(call).finishedOn()).contains(about("May " + year));
+        assertThat(call.said).anyMatch(said -> said.contains("May " + year) && said.contains("has not been yet"));
+    }
+
+    @Test
+    void saysHowADateInNumbersWasRead() {
+        shop.write("Net loft", Optional.of(about("2019")));
+        FakeCall call = call().with("piece", "Net loft").with("finished", "3/4/2025");
+
+        assertThat(edited(call).finishedOn()).contains(about("3 April 2025"));
+        assertThat(call.said)
+                .containsExactly("'3/4/2025' was read as 3 April 2025. If you meant 4 March 2025, write 2025-03-04.");
     }
 
     @Test

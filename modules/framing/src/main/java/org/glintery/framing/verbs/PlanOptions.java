@@ -1,7 +1,6 @@
 package org.glintery.framing.verbs;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +14,7 @@ import org.glintery.api.framing.Moulding;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.WrittenDay;
 import org.glintery.api.verb.WrittenDecimal;
 import org.openide.util.NbBundle.Messages;
 
@@ -200,7 +200,7 @@ final class PlanOptions {
     })
     private Optional<About> date(Optional<About> before) {
         Optional<String> written = call.value("on");
-        Optional<About> said = written.flatMap(words -> About.said(words, LocalDate.now(call.clock())));
+        Optional<About> said = written.flatMap(words -> WrittenDay.of(call, words));
         if (written.isPresent() && said.isEmpty()) {
             wrong(Bundle.PlanOptions_noDate(written.get()));
         }

@@ -1,10 +1,10 @@
 package org.glintery.stash.verbs;
 
-import java.time.LocalDate;
 import java.util.Optional;
 import org.glintery.api.Result;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.VerbCall;
+import org.glintery.api.verb.WrittenDay;
 import org.openide.util.NbBundle.Messages;
 
 /** Options that say when, as people say it. */
@@ -22,7 +22,7 @@ final class DateOption {
         if (written.isEmpty()) {
             return Result.ok(Optional.empty());
         }
-        Optional<About> said = About.said(written.get(), LocalDate.now(call.clock()));
+        Optional<About> said = WrittenDay.of(call, written.get());
         return said.isPresent()
                 ? Result.ok(said)
                 : Result.refused(WordOption.USAGE, Bundle.DateOption_noDate(option, written.get()));

@@ -1,12 +1,12 @@
 package org.glintery.storage.verbs;
 
-import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Function;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
+import org.glintery.api.verb.WrittenDay;
 import org.openide.util.NbBundle.Messages;
 
 /** Numbers and dates among a verb's options; what can't be understood ends the verb as wrong usage. */
@@ -45,7 +45,7 @@ final class Asked {
         if (written.isEmpty()) {
             return next.apply(Optional.empty());
         }
-        Optional<About> said = About.said(written.get(), LocalDate.now(call.clock()));
+        Optional<About> said = WrittenDay.of(call, written.get());
         return said.isPresent() ? next.apply(said) : VerbResult.wrongUsage(Bundle.Asked_noDate(option, written.get()));
     }
 

@@ -84,6 +84,9 @@ public final class AboutField extends JPanel {
         "AboutField.hint=Such as 12 March 2024, about October, autumn 2023",
         "# {0} - the date in words",
         "AboutField.understood=Understood as {0}",
+        "# {0} - the date in words",
+        "# {1} - the other date in words",
+        "AboutField.understoodNot=Understood as {0}, not as {1}. Write the month as a word to be sure",
         "AboutField.notUnderstood=Not understood yet: try a year, a month and year, or about October"
     })
     private void read() {
@@ -91,9 +94,14 @@ public final class AboutField extends JPanel {
         if (typed.isEmpty()) {
             echo.setText(Bundle.AboutField_hint());
         } else {
-            echo.setText(value().map(a -> Bundle.AboutField_understood(a.words()))
-                    .orElse(Bundle.AboutField_notUnderstood()));
+            echo.setText(value().map(read -> understood(typed, read)).orElse(Bundle.AboutField_notUnderstood()));
         }
         field.getAccessibleContext().setAccessibleDescription(echo.getText());
+    }
+
+    private String understood(String typed, About read) {
+        return About.otherwise(typed, LocalDate.now(clock))
+                .map(other -> Bundle.AboutField_understoodNot(read.words(), other.words()))
+                .orElseGet(() -> Bundle.AboutField_understood(read.words()));
     }
 }

@@ -1,7 +1,5 @@
 package org.glintery.activework;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Proxy;
 import java.nio.file.Path;
@@ -11,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.activework.ActiveWork;
 import org.glintery.api.activework.Laid;
@@ -28,50 +25,38 @@ import org.glintery.api.stash.Standing;
 import org.glintery.api.stash.Stash;
 import org.glintery.api.storage.Bag;
 import org.glintery.api.time.About;
-import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
-import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshops;
+import org.glintery.testkit.ShopInFolder;
 import org.openide.util.Lookup;
 
 /** A real workshop in a folder with all features, and the steps that the tests of the bench share. */
-public final class BenchShop implements AutoCloseable {
+public final class BenchShop extends ShopInFolder {
 
     public static final Drill T1 = Drill.of(Shape.ROUND, 280, "own", "T1");
     public static final Drill T2 = Drill.of(Shape.ROUND, 280, "own", "T2");
     public static final LocalDate TODAY = LocalDate.of(2025, 5, 2);
     public static final About MAY = About.on(TODAY);
 
-    private final Workshop workshop;
-
     private BenchShop(Workshop workshop) {
-        this.workshop = workshop;
+        super(workshop);
     }
 
     public static BenchShop at(Path folder) {
-        Workshops workshops = Lookup.getDefault().lookup(Workshops.class);
-        return new BenchShop(workshops.create(folder.resolve("workshop")).orThrow());
+        return new BenchShop(made(folder));
     }
 
     /** The same workshop, closed and opened again. */
     public BenchShop reopened() {
-        Path folder = workshop.folder();
-        workshop.close();
+        Path folder = workshop().folder();
+        workshop().close();
         return new BenchShop(
                 Lookup.getDefault().lookup(Workshops.class).open(folder).orThrow());
     }
 
-    public Workshop workshop() {
-        return workshop;
-    }
-
-    public View view() {
-        return workshop.view();
-    }
-
     public ActiveWork bench() {
-        return workshop.find(ActiveWork.class).orElseThrow();
+        return workshop().find(ActiveWork.class).orElseThrow();
     }
 
     /** The bench of this workshop while some features are switched off. */
@@ -83,24 +68,12 @@ public final class BenchShop implements AutoCloseable {
                         return Optional.empty();
                     }
                     try {
-                        return method.invoke(workshop, arguments);
+                        return method.invoke(workshop(), arguments);
                     } catch (InvocationTargetException e) {
                         throw e.getCause();
                     }
                 });
         return new ComputedActiveWork(lessened);
-    }
-
-    /** Applies a change and gives its warnings. */
-    public List<String> apply(Result<ChangeSet> change) {
-        Result<Applied> applied = change.then(workshop::apply);
-        applied.orThrow();
-        return ((Result.Ok<Applied>) applied).warnings();
-    }
-
-    public static Refusal refusal(Result<?> result) {
-        assertThat(result).isInstanceOf(Result.Refused.class);
-        return ((Result.Refused<?>) result).refusal();
     }
 
     public static LegendLine line(String symbol, Drill drill, long needed, long supplied) {
@@ -150,7 +123,7 @@ public final class BenchShop implements AutoCloseable {
 
     private UUID add(Piece piece, LegendLine... legend) {
         UUID id = UUID.randomUUID();
-        Stash stash = workshop.find(Stash.class).orElseThrow();
+        Stash stash = workshop().find(Stash.class).orElseThrow();
         apply(stash.addPiece(view(), id, piece, List.of(legend)));
         return id;
     }
@@ -171,7 +144,7 @@ public final class BenchShop implements AutoCloseable {
         return id;
     }
 
-    /** A sitting as it may stand in an older workshop: nothing is asked of it. */
+    /** A sitting as it may stand in an older workshop(): nothing is asked of it. */
     public UUID keptSitting(UUID piece, About day, Laid laid) {
         UUID id = UUID.randomUUID();
         apply(Result.ok(ChangeSet.named("An older sitting")
@@ -194,10 +167,5 @@ public final class BenchShop implements AutoCloseable {
 
     public long count(Spot spot, Drill drill) {
         return view().balance(spot, drill).count();
-    }
-
-    @Override
-    public void close() {
-        workshop.close();
     }
 }

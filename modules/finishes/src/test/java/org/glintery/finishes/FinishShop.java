@@ -1,7 +1,5 @@
 package org.glintery.finishes;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumSet;
@@ -9,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.finishes.Finish;
 import org.glintery.api.finishes.Finish.Field;
@@ -17,57 +14,32 @@ import org.glintery.api.finishes.Finishes;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.time.About;
-import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
-import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
-import org.glintery.api.workshop.Workshops;
-import org.openide.util.Lookup;
+import org.glintery.testkit.ShopInFolder;
 
 /** A real workshop in a folder, with the steps that the tests of finishes share. */
-public final class FinishShop implements AutoCloseable {
+public final class FinishShop extends ShopInFolder {
 
     public static final About MAY = About.on(LocalDate.of(2025, 5, 2));
 
-    private final Workshop workshop;
     private final Finishes finishes;
 
     private FinishShop(Workshop workshop) {
-        this.workshop = workshop;
+        super(workshop);
         this.finishes = workshop.find(Finishes.class).orElseThrow();
     }
 
     public static FinishShop at(Path folder) {
-        Workshops workshops = Lookup.getDefault().lookup(Workshops.class);
-        return new FinishShop(workshops.create(folder.resolve("workshop")).orThrow());
-    }
-
-    public Workshop workshop() {
-        return workshop;
+        return new FinishShop(made(folder));
     }
 
     public Finishes finishes() {
         return finishes;
     }
 
-    public View view() {
-        return workshop.view();
-    }
-
     public static About about(String words) {
         return About.said(words, LocalDate.of(2025, 5, 2)).orElseThrow();
-    }
-
-    /** Applies a change and gives its warnings. */
-    public List<String> apply(Result<ChangeSet> change) {
-        Result<Applied> applied = change.then(workshop::apply);
-        applied.orThrow();
-        return ((Result.Ok<Applied>) applied).warnings();
-    }
-
-    public static Refusal refusal(Result<?> result) {
-        assertThat(result).isInstanceOf(Result.Refused.class);
-        return ((Result.Refused<?>) result).refusal();
     }
 
     public UUID piece(String title, Standing standing) {
@@ -113,10 +85,5 @@ public final class FinishShop implements AutoCloseable {
 
     public static Finish leavingAll(String title) {
         return FinishFields.leaving(Finish.titled(title, Optional.empty()), EnumSet.allOf(Field.class));
-    }
-
-    @Override
-    public void close() {
-        workshop.close();
     }
 }

@@ -1,13 +1,10 @@
 package org.glintery.framing;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.activework.Question;
 import org.glintery.api.framing.FramePlan;
@@ -17,53 +14,28 @@ import org.glintery.api.stash.Coverage;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.time.About;
-import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
-import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
-import org.glintery.api.workshop.Workshops;
-import org.openide.util.Lookup;
+import org.glintery.testkit.ShopInFolder;
 
 /** A real workshop in a folder, with the steps that the tests of framing share. */
-public final class FrameShop implements AutoCloseable {
+public final class FrameShop extends ShopInFolder {
 
     public static final double MM_AN_INCH = 25.4;
 
-    private final Workshop workshop;
     private final Framing framing;
 
     private FrameShop(Workshop workshop) {
-        this.workshop = workshop;
+        super(workshop);
         this.framing = workshop.find(Framing.class).orElseThrow();
     }
 
     public static FrameShop at(Path folder) {
-        Workshops workshops = Lookup.getDefault().lookup(Workshops.class);
-        return new FrameShop(workshops.create(folder.resolve("workshop")).orThrow());
-    }
-
-    public Workshop workshop() {
-        return workshop;
+        return new FrameShop(made(folder));
     }
 
     public Framing framing() {
         return framing;
-    }
-
-    public View view() {
-        return workshop.view();
-    }
-
-    /** Applies a change and gives its warnings. */
-    public List<String> apply(Result<ChangeSet> change) {
-        Result<Applied> applied = change.then(workshop::apply);
-        applied.orThrow();
-        return ((Result.Ok<Applied>) applied).warnings();
-    }
-
-    public static Refusal refusal(Result<?> result) {
-        assertThat(result).isInstanceOf(Result.Refused.class);
-        return ((Result.Refused<?>) result).refusal();
     }
 
     /** A made piece of a drilled size. */
@@ -101,10 +73,5 @@ public final class FrameShop implements AutoCloseable {
 
     public FramePlan plan(UUID piece) {
         return view().find(FramePlan.TYPE, piece).orElseThrow().value();
-    }
-
-    @Override
-    public void close() {
-        workshop.close();
     }
 }

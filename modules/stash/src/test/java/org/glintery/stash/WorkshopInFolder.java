@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
@@ -24,55 +23,30 @@ import org.glintery.api.stash.Standing;
 import org.glintery.api.stash.Stash;
 import org.glintery.api.storage.Bag;
 import org.glintery.api.time.About;
-import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Stored;
-import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
-import org.glintery.api.workshop.Workshops;
-import org.openide.util.Lookup;
+import org.glintery.testkit.ShopInFolder;
 
 /** A real workshop in a folder, with the steps that the tests of the stash share. */
-public final class WorkshopInFolder implements AutoCloseable {
+public final class WorkshopInFolder extends ShopInFolder {
 
     public static final Drill T1 = Drill.of(Shape.ROUND, 280, "own", "T1");
     public static final Drill T2 = Drill.of(Shape.ROUND, 280, "own", "T2");
     public static final About MAY = About.on(LocalDate.of(2025, 5, 2));
 
-    private final Workshop workshop;
     private final Stash stash = new ComputedStash();
 
     private WorkshopInFolder(Workshop workshop) {
-        this.workshop = workshop;
+        super(workshop);
     }
 
     public static WorkshopInFolder at(Path folder) {
-        Workshops workshops = Lookup.getDefault().lookup(Workshops.class);
-        return new WorkshopInFolder(workshops.create(folder.resolve("workshop")).orThrow());
-    }
-
-    public Workshop workshop() {
-        return workshop;
+        return new WorkshopInFolder(made(folder));
     }
 
     public Stash stash() {
         return stash;
-    }
-
-    public View view() {
-        return workshop.view();
-    }
-
-    /** Applies a change and gives its warnings. */
-    public List<String> apply(Result<ChangeSet> change) {
-        Result<Applied> applied = change.then(workshop::apply);
-        applied.orThrow();
-        return ((Result.Ok<Applied>) applied).warnings();
-    }
-
-    public static Refusal refusal(Result<?> result) {
-        assertThat(result).isInstanceOf(Result.Refused.class);
-        return ((Result.Refused<?>) result).refusal();
     }
 
     /** Shelves a kit of one piece and gives the piece's id. */
@@ -133,10 +107,5 @@ public final class WorkshopInFolder implements AutoCloseable {
 
     public long count(Spot spot, Drill drill) {
         return view().balance(spot, drill).count();
-    }
-
-    @Override
-    public void close() {
-        workshop.close();
     }
 }

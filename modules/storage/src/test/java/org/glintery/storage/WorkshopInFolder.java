@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
@@ -25,57 +24,33 @@ import org.glintery.api.storage.Holder;
 import org.glintery.api.storage.Pocket;
 import org.glintery.api.storage.Storage;
 import org.glintery.api.time.About;
-import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Reservation;
 import org.glintery.api.workshop.Stored;
-import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
-import org.glintery.api.workshop.Workshops;
-import org.openide.util.Lookup;
+import org.glintery.testkit.ShopInFolder;
 
 /** A real workshop in a folder, with a piece and its kit's bag as the stash would leave them. */
-public final class WorkshopInFolder implements AutoCloseable {
+public final class WorkshopInFolder extends ShopInFolder {
 
     public static final About MAY = About.on(LocalDate.of(2025, 5, 2));
 
-    private final Workshop workshop;
     private final Storage storage = new ComputedStorage();
 
     private WorkshopInFolder(Workshop workshop) {
-        this.workshop = workshop;
+        super(workshop);
     }
 
     public static WorkshopInFolder at(Path folder) {
-        Workshops workshops = Lookup.getDefault().lookup(Workshops.class);
-        return new WorkshopInFolder(workshops.create(folder.resolve("workshop")).orThrow());
+        return new WorkshopInFolder(made(folder));
     }
 
     public static Drill drill(int number) {
         return Drill.of(Shape.ROUND, 280, "own", "T" + number);
     }
 
-    public Workshop workshop() {
-        return workshop;
-    }
-
     public Storage storage() {
         return storage;
-    }
-
-    public View view() {
-        return workshop.view();
-    }
-
-    public List<String> apply(Result<ChangeSet> change) {
-        Result<Applied> applied = change.then(workshop::apply);
-        applied.orThrow();
-        return ((Result.Ok<Applied>) applied).warnings();
-    }
-
-    public static Refusal refusal(Result<?> result) {
-        assertThat(result).isInstanceOf(Result.Refused.class);
-        return ((Result.Refused<?>) result).refusal();
     }
 
     /** A shelved piece with symbols A, B ... for drills T1, T2 ..., each with so many in the bag of the kit. */
@@ -180,10 +155,5 @@ public final class WorkshopInFolder implements AutoCloseable {
 
     public long count(Spot spot, Drill drill) {
         return view().balance(spot, drill).count();
-    }
-
-    @Override
-    public void close() {
-        workshop.close();
     }
 }

@@ -2,7 +2,6 @@ package org.glintery.application;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -13,6 +12,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.glintery.testkit.LeftOut;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,7 +20,10 @@ import org.junit.jupiter.api.io.TempDir;
 /** A folder that can't be written and a disk that is full. Each test proves first that its fault is real. */
 class FaultyDiskTest {
 
-    private static final String[] AS_NOBODY = {"setpriv", "--reuid=65534", "--regid=65534", "--clear-groups", "--"};
+    /** Root writes into read-only folders, so somebody else has to meet one; anyone else meets it himself. */
+    private static final String[] AS_NOBODY = System.getProperty("user.name").equals("root")
+            ? new String[] {"setpriv", "--reuid=65534", "--regid=65534", "--clear-groups", "--"}
+            : new String[] {};
 
     @TempDir
     Path folder;
@@ -36,31 +39,54 @@ class FaultyDiskTest {
     void saysThatAFolderCannotBeWritten() throws IOException {
         Path scratch = Files.createDirectory(folder.resolve("scratch"));
         Files.setPosixFilePermissions(scratch, PosixFilePermissions.fromString("rwxrwxrwx"));
-        Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
         GlinteryDo nobody = glinteryDo
                 .with("HOME", scratch.toString())
                 .with("TMPDIR", scratch.toString())
                 .by(AS_NOBODY);
-        assumeTrue(shell(AS_NOBODY, "test", "-x", GlinteryDo.LAUNCHER.toString()), "no second user who may run this");
         glinteryDo.run("workshop", "new").done();
-        assertThat(shell(AS_NOBODY, "touch", folder.resolve("workshop/x").toString()))
-                .as("the folder is read-only for that user")
-                .isFalse();
+        Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
+        LeftOut.unless(
+                shell(AS_NOBODY, "test", "-x", GlinteryDo.LAUNCHER.toString()),
+                "read-only-folder",
+                "a second user who may run the application, and setpriv of util-linux to be that user");
         List<Path> asItWas = files("workshop");
-        nobody.run("kit", "list").refused(1, "can't be written to");
-        nobody.run("workshop", "new", "--workshop", "other").refused(1, "can't be written to");
+        lock(true);
+        try {
+            assertThat(shell(AS_NOBODY, "touch", folder.resolve("workshop/x").toString()))
+                    .as("the workshop can be written by whoever is about to try")
+                    .isFalse();
+            assertThat(shell(AS_NOBODY, "touch", folder.resolve("x").toString()))
+                    .as("so can the folder around it")
+                    .isFalse();
+            nobody.run("kit", "list").refused(1, "can't be written to");
+            nobody.run("workshop", "new", "--workshop", "other").refused(1, "can't be written to");
+        } finally {
+            lock(false);
+        }
         assertThat(files("workshop")).isEqualTo(asItWas);
         assertThat(folder.resolve("other")).doesNotExist();
         Ran backup = glinteryDo.run("workshop", "backup", "nowhere/backup.zip");
         backup.refused(1);
     }
 
+    /** The workshop with all it holds, and the folder it lies in. */
+    private void lock(boolean readOnly) throws IOException {
+        List<Path> all = new ArrayList<>(files("workshop"));
+        all.add(folder);
+        for (Path one : all) {
+            String mode = Files.isDirectory(one) ? "rwxr-xr-x" : "rw-r--r--";
+            Files.setPosixFilePermissions(
+                    one, PosixFilePermissions.fromString(readOnly ? mode.replace('w', '-') : mode));
+        }
+    }
+
     @Test
     void losesNothing_whenTheDiskIsFull() throws IOException {
         Path disk = Files.createDirectory(folder.resolve("disk"));
-        assumeTrue(
+        LeftOut.unless(
                 shell(new String[] {}, "mount", "-t", "tmpfs", "-o", "size=4m", "none", disk.toString()),
-                "no right to mount a small disk");
+                "full-disk",
+                "the right to mount a small disk, as root has it");
         try {
             GlinteryDo small = glinteryDo.with(
                     "GLINTERY_WORKSHOP", disk.resolve("workshop").toString());

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.openide.util.NbBundle.Messages;
 
 /** Warns of folders on which a database may come to harm. */
@@ -14,8 +15,10 @@ import org.openide.util.NbBundle.Messages;
 })
 final class RemoteFolders {
     private static final List<String> NETWORK = List.of("nfs", "cifs", "smb", "sshfs", "webdav", "9p", "afs");
-    private static final List<String> SYNCED =
-            List.of("drive", "dropbox", "onedrive", "nextcloud", "syncthing", "icloud");
+    /** Folders as their programs name them, some with more behind it, such as "OneDrive - Club" or "Dropbox (Club)". */
+    private static final Pattern SYNCED = Pattern.compile(
+            "(google ?drive|my drive|googledrive-.+|dropbox|onedrive|nextcloud|owncloud|syncthing|sync|icloud ?drive|icloud"
+                    + "|iclouddrive|mobile documents|com~apple~clouddocs)( [-(].*)?");
 
     private RemoteFolders() {}
 
@@ -29,8 +32,7 @@ final class RemoteFolders {
             return List.of();
         }
         for (Path part : folder.toAbsolutePath()) {
-            String name = part.toString().toLowerCase(Locale.ROOT);
-            if (SYNCED.stream().anyMatch(name::contains)) {
+            if (SYNCED.matcher(part.toString().toLowerCase(Locale.ROOT)).matches()) {
                 return List.of(Bundle.synced_folder());
             }
         }

@@ -11,6 +11,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.text.MessageFormat;
 import java.util.Locale;
@@ -24,7 +25,7 @@ import org.glintery.api.Preview;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 
-/** Makes a file that is not there yet. It appears under its name once it is whole and on the disk, or not at all. */
+/** Makes a file anew. It appears under its name once it is whole and on the disk, or not at all. */
 @Preview(since = "1.0")
 public final class NewFile {
     private static final Logger LOG = Logger.getLogger(NewFile.class.getName());
@@ -47,6 +48,28 @@ public final class NewFile {
         if (Files.exists(file)) {
             return Result.refused("file-exists", text("exists", file));
         }
+        return made(file, writing, (part, whole) -> Files.move(part, whole));
+    }
+
+    /**
+     * As {@link #write}, but a file that is there is kept until the new one is whole, and then gives way to it in one step.
+     * Refused with {@code is-folder} where a folder has the name.
+     *
+     * @throws IllegalStateException on the event thread
+     */
+    public static <T> Result<T> replace(Path file, Writing<T> writing) {
+        OffTheEventThread.check();
+        if (Files.isDirectory(file)) {
+            return Result.refused("is-folder", text("isFolder", file));
+        }
+        return made(file, writing, (part, whole) -> Files.move(part, whole, StandardCopyOption.ATOMIC_MOVE));
+    }
+
+    private interface Naming {
+        void name(Path part, Path whole) throws IOException;
+    }
+
+    private static <T> Result<T> made(Path file, Writing<T> writing, Naming naming) {
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
             return Result.refused("no-folder", text("noFolder", folder == null ? file : folder));
@@ -55,7 +78,7 @@ public final class NewFile {
         try {
             Result<T> result = filled(part, writing);
             if (result instanceof Result.Ok<T>) {
-                Files.move(part, file);
+                naming.name(part, file);
                 FolderNames.sync(folder);
             }
             return result;

@@ -3,6 +3,7 @@ package org.glintery.api.disk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -65,6 +66,37 @@ class NewFileTest {
                         refused -> assertThat(refused.refusal().code()).isEqualTo("disk-full"));
         assertThat(names()).containsExactly("backup.zip.part");
         assertThat(temp.resolve("backup.zip.part")).hasContent("somebody's own");
+    }
+
+    @Test
+    void keepsTheOldFileUntilTheNewOneIsWhole() throws IOException {
+        Path file = Files.writeString(temp.resolve("chart.json"), "old");
+        Files.writeString(temp.resolve("chart.json.new"), "somebody's own");
+        Result<String> failed = NewFile.replace(file, out -> {
+            out.write(1);
+            out.flush();
+            throw new IOException("No space left on device");
+        });
+        assertThat(failed).isInstanceOf(Result.Refused.class);
+        assertThat(file).hasContent("old");
+        NewFile.replace(file, out -> {
+                    out.write("new".getBytes(StandardCharsets.UTF_8));
+                    assertThat(file).as("while it is written").hasContent("old");
+                    return Result.ok("done");
+                })
+                .orThrow();
+        assertThat(file).hasContent("new");
+        assertThat(names()).containsExactlyInAnyOrder("chart.json", "chart.json.new");
+        assertThat(temp.resolve("chart.json.new")).hasContent("somebody's own");
+    }
+
+    @Test
+    void leavesAFolderThatHasTheName() throws IOException {
+        Path folder = Files.createDirectory(temp.resolve("charts"));
+        assertThat(NewFile.replace(folder, out -> Result.ok("never")))
+                .isEqualTo(Result.refused(
+                        "is-folder", folder + " is a folder. Nothing was written; choose another name."));
+        assertThat(names()).containsExactly("charts");
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.glintery.api.Json;
 import org.glintery.api.JsonCodec;
+import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.charts.TestPictures;
 import org.glintery.testkit.FakeCall;
@@ -148,6 +149,22 @@ class ChartMakeVerbTest {
     }
 
     @Test
+    void replacesTheChartThatIsThere_andSaysSo_butTouchesNoOtherFile() throws IOException {
+        Path out = Files.writeString(folder.resolve("chart.json"), "made before");
+        Path others = Files.writeString(folder.resolve("chart.json.new"), "somebody's own");
+        assertThat(run(small().with("out", out.toString()))).isInstanceOf(VerbResult.Said.class);
+        assertThat(Files.readString(out)).startsWith("{");
+        assertThat(others).hasContent("somebody's own");
+        assertThat(new ChartMakeVerb()
+                        .params().stream()
+                                .filter(param -> param.name().equals("out")
+                                        || param.name().equals("png"))
+                                .map(Param::help))
+                .hasSize(2)
+                .allMatch(help -> help.contains("takes the place of a file that is there"));
+    }
+
+    @Test
     void refuses_whenAFileIsNotThere_orCanNotBeWritten() throws IOException {
         refused(
                 new FakeCall(folder)
@@ -159,7 +176,7 @@ class ChartMakeVerbTest {
         refused(small().with("out", folder.resolve("none/chart.json").toString()), "no-folder");
         Path taken = Files.createDirectory(folder.resolve("taken"));
         Files.createFile(taken.resolve("inside"));
-        refused(small().with("png", taken.toString()), "not-written");
+        refused(small().with("png", taken.toString()), "is-folder");
         try (Stream<Path> files = Files.list(folder)) {
             assertThat(files.map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrder("coffee.png", "palette.csv", "taken");

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class SentencesTest {
     private static final Path MODULES = Path.of("..", "modules");
 
-    /** Not for users, or not shown by us: tests, benchmarks, and what is invented for the demo. */
+    /** Not for users, or not shown by us: tests, benchmarks, and what is invented for the demo, but for its verb. */
     private static final Set<String> OTHERS =
             Set.of("testkit", "selftest", "stopwatch", "benchmarks", "demo", "addon-sample");
 
@@ -31,8 +31,31 @@ class SentencesTest {
             List<Path> sources =
                     files.filter(SentencesTest::isOfTheApplication).sorted().toList();
             assertThat(sources).as("sources that were looked at").hasSizeGreaterThan(700);
+            assertThat(sources).anyMatch(file -> file.endsWith("WorkshopDemoVerb.java"));
             assertThat(sources.stream().flatMap(SentencesTest::sentences)).isEmpty();
         }
+    }
+
+    /** What such a fault says ends up in a refusal. */
+    @Test
+    void standInBundles_alsoWhatIsSaidOfTextThatIsNotAsItShouldBe() throws IOException {
+        try (Stream<Path> files = Files.walk(MODULES)) {
+            List<Path> sources =
+                    files.filter(SentencesTest::isOfTheApplication).sorted().toList();
+            assertThat(sources.stream().flatMap(file -> refusing(read(file)).map(text -> file + ": " + text)))
+                    .isEmpty();
+        }
+        assertThat(refusing("throw new MalformedException(\"it ends \" + where, e);"))
+                .containsExactly("it ends ");
+        assertThat(refusing("throw new MalformedException(Bundle.early(text(\"owner\")));"))
+                .isEmpty();
+    }
+
+    private static Stream<String> refusing(String code) {
+        return SourceStrings.of(code).stream()
+                .filter(literal -> !literal.calls().isEmpty()
+                        && literal.calls().get(0).equals("MalformedException"))
+                .map(SourceStrings.Literal::text);
     }
 
     @Test
@@ -64,15 +87,20 @@ class SentencesTest {
         Path inModules = MODULES.relativize(file);
         return file.toString().endsWith(".java")
                 && inModules.startsWith(inModules.getName(0).resolve(Path.of("src", "main")))
-                && !OTHERS.contains(inModules.getName(0).toString())
+                && (!OTHERS.contains(inModules.getName(0).toString())
+                        || inModules.startsWith("demo") && file.toString().endsWith("Verb.java"))
                 && !inModules.startsWith(DATES)
                 && !WORDS_TO_READ.contains(file.getFileName().toString());
     }
 
     private static Stream<String> sentences(Path file) {
+        return seen(read(file)).stream()
+                .map(text -> MODULES.relativize(file).getName(0) + " " + file.getFileName() + ": " + text);
+    }
+
+    private static String read(Path file) {
         try {
-            return seen(Files.readString(file)).stream()
-                    .map(text -> MODULES.relativize(file).getName(0) + " " + file.getFileName() + ": " + text);
+            return Files.readString(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

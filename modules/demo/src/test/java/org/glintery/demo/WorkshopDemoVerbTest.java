@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.Map;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.Settings;
@@ -36,7 +37,13 @@ class WorkshopDemoVerbTest {
         assertThat(demo.standings()).hasSameSizeAs(Standing.values()).containsEntry("made", 14);
         assertThat(demo.standings().values().stream().mapToInt(i -> i).sum()).isEqualTo(demo.pieces());
         assertThat(demo.movements()).isGreaterThan(1000);
-        assertThat(said.text()).contains("14 finishes").contains(demo.movements() + " movements");
+        assertThat(said.text())
+                .contains("14 finishes")
+                .contains(Balance.grouped(demo.movements()) + " movements")
+                .contains("14 made");
+        assertThat(Balance.grouped(demo.movements()))
+                .as("thousands stand apart")
+                .contains("\u2009");
         try (Workshop workshop =
                 Lookup.getDefault().lookup(Workshops.class).open(named).orThrow()) {
             assertThat(Settings.of(workshop.view()).orElseThrow().demo()).isTrue();

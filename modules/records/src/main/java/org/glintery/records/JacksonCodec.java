@@ -10,9 +10,17 @@ import java.nio.charset.StandardCharsets;
 import org.glintery.api.Json;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.MalformedException;
+import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
 /** JSON by Jackson. Any thread. */
+@Messages({
+    "codec-long=it is longer than 64 MiB",
+    "# {0} - kind of value",
+    "codec-unwritable=a value of the kind {0} can''t be written as JSON",
+    "codec-missing=a value is missing",
+    "codec-object=it should be an object, with a brace at its beginning"
+})
 @ServiceProvider(service = JsonCodec.class)
 public final class JacksonCodec implements JsonCodec {
     /** The longest text that is read, in bytes as in characters. */
@@ -23,7 +31,7 @@ public final class JacksonCodec implements JsonCodec {
     @Override
     public Json parse(String text) {
         if (text.length() > MOST_TEXT) {
-            throw new MalformedException("the JSON is longer than 64 MiB");
+            throw new MalformedException(Bundle.codec_long());
         }
         try (var parser = MAPPER.createParser(text)) {
             return JsonTrees.readWhole(parser);
@@ -66,7 +74,7 @@ public final class JacksonCodec implements JsonCodec {
             return JsonTrees.of(MAPPER.valueToTree(value));
         } catch (IllegalArgumentException e) {
             throw new MalformedException(
-                    "this can't be written as JSON: " + value.getClass().getSimpleName(), e);
+                    Bundle.codec_unwritable(value.getClass().getSimpleName()), e);
         }
     }
 
@@ -88,13 +96,13 @@ public final class JacksonCodec implements JsonCodec {
         try {
             T value = MAPPER.readValue(utf8, type);
             if (value == null) {
-                throw new MalformedException("a value is missing");
+                throw new MalformedException(Bundle.codec_missing());
             }
             return value;
         } catch (JsonProcessingException e) {
             throw MalformedWords.of(e);
         } catch (IOException e) {
-            throw new MalformedException("not JSON", e);
+            throw new MalformedException(Bundle.malformed_json(), e);
         }
     }
 
@@ -102,7 +110,7 @@ public final class JacksonCodec implements JsonCodec {
         if (parse(new String(utf8, StandardCharsets.UTF_8)) instanceof Json.Obj object) {
             return object;
         }
-        throw new MalformedException("this should be a JSON object");
+        throw new MalformedException(Bundle.codec_object());
     }
 
     /** For files that are read and written piece by piece. */

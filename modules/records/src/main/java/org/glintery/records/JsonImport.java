@@ -29,6 +29,12 @@ import org.openide.util.NbBundle.Messages;
     "import-unreadable=This is not an export of a workshop: {0}. Nothing was imported.",
     "# {0} - hash",
     "import-bad-bytes=the bytes of the picture {0} are damaged",
+    "import-nameless=it does not say that it is one",
+    "import-file=the file can't be read",
+    "import-beginning=it does not begin as one",
+    "import-end=something follows its end",
+    "import-list=a list is missing",
+    "import-item=an item of a list is not written as one",
     "import-other=a part of it can't be as it is written",
     "import-sentence=Import a workshop"
 })
@@ -69,7 +75,7 @@ final class JsonImport {
                 return Result.refused(refusal);
             }
             if (!known) {
-                return Result.refused("unreadable", Bundle.import_unreadable("it does not say what it is"));
+                return Result.refused("unreadable", Bundle.import_unreadable(Bundle.import_nameless()));
             }
             List<Step> steps = new ArrayList<>();
             blobs.values().forEach(blob -> steps.add(new Step.KeepBlob(blob)));
@@ -90,7 +96,7 @@ final class JsonImport {
             return Result.refused(
                     "unreadable", Bundle.import_unreadable(MalformedWords.of(e).getMessage()));
         } catch (IOException e) {
-            return Result.refused("unreadable", Bundle.import_unreadable("the file can't be read"));
+            return Result.refused("unreadable", Bundle.import_unreadable(Bundle.import_file()));
         } catch (GlinteryException e) {
             if (e.getCause() instanceof IOException disk) { // a picture could not be laid down
                 return Result.refused(DiskRefusals.of(disk, false));
@@ -105,13 +111,13 @@ final class JsonImport {
 
     private void read(JsonParser parser) throws IOException {
         if (parser.nextToken() != JsonToken.START_OBJECT) {
-            throw new MalformedException("it is not a JSON object");
+            throw new MalformedException(Bundle.import_beginning());
         }
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             String field = parser.currentName();
             JsonToken value = parser.nextToken();
             if (value == null) {
-                throw new MalformedException("it ends too early");
+                throw new MalformedException(Bundle.json_early());
             }
             switch (field) {
                 case "format" -> known = JsonExport.FORMAT.equals(parser.getText());
@@ -127,7 +133,7 @@ final class JsonImport {
             }
         }
         if (parser.nextToken() != null) {
-            throw new MalformedException("something follows its end");
+            throw new MalformedException(Bundle.import_end());
         }
     }
 
@@ -137,11 +143,11 @@ final class JsonImport {
 
     private static void each(JsonParser parser, Item item) throws IOException {
         if (parser.currentToken() != JsonToken.START_ARRAY) {
-            throw new MalformedException("a list is missing");
+            throw new MalformedException(Bundle.import_list());
         }
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             if (parser.currentToken() == null || !(JsonTrees.read(parser) instanceof Json.Obj object)) {
-                throw new MalformedException("an item of a list is not an object");
+                throw new MalformedException(Bundle.import_item());
             }
             item.take(object);
         }

@@ -10,8 +10,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
+import org.openide.util.NbBundle.Messages;
 
 /** Turns Jackson's tokens and trees into our values and back. */
+@Messages({
+    "json-none=there is nothing in this text",
+    "json-several=something follows where it should end",
+    "json-early=it ends too early",
+    "json-infinite=a number in it is not finite",
+    "json-number-range=a number in it is too large or too small",
+    "json-digits=a number in it has too many digits"
+})
 final class JsonTrees {
     /** Digits before or after the point; a short text such as 1e999999999 must not fill the memory. */
     private static final int MOST_DIGITS = 1_000;
@@ -21,11 +30,11 @@ final class JsonTrees {
     /** Reads the only value of a text. */
     static Json readWhole(JsonParser parser) throws IOException {
         if (parser.nextToken() == null) {
-            throw new MalformedException("there is no JSON in this text");
+            throw new MalformedException(Bundle.json_none());
         }
         Json value = read(parser);
         if (parser.nextToken() != null) {
-            throw new MalformedException("there is more than one JSON value in this text");
+            throw new MalformedException(Bundle.json_several());
         }
         return value;
     }
@@ -54,7 +63,7 @@ final class JsonTrees {
             case VALUE_TRUE -> new Json.Flag(true);
             case VALUE_FALSE -> new Json.Flag(false);
             case VALUE_NULL -> Json.NULL;
-            default -> throw new MalformedException("the JSON ends too early");
+            default -> throw new MalformedException(Bundle.json_early());
         };
     }
 
@@ -71,7 +80,7 @@ final class JsonTrees {
         }
         if (node.isNumber()) {
             if ((node.isDouble() || node.isFloat()) && !Double.isFinite(node.doubleValue())) {
-                throw new MalformedException("a number is not finite");
+                throw new MalformedException(Bundle.json_infinite());
             }
             return number(node.decimalValue());
         }
@@ -86,13 +95,13 @@ final class JsonTrees {
         try {
             return parser.getDecimalValue();
         } catch (NumberFormatException e) {
-            throw new MalformedException("a number is too large or too small");
+            throw new MalformedException(Bundle.json_number_range());
         }
     }
 
     private static Json number(BigDecimal value) {
         if (Math.abs((long) value.scale()) > MOST_DIGITS || value.precision() > MOST_DIGITS) {
-            throw new MalformedException("a number has too many digits");
+            throw new MalformedException(Bundle.json_digits());
         }
         return new Json.Num(value);
     }

@@ -16,6 +16,8 @@ import org.openide.util.NbBundle.Messages;
     "# {1} - why not",
     "malformed-value={0} is not right: {1}",
     "# {0} - where",
+    "malformed-parts={0} can''t be as it is written: a part of it is out of range, or its parts don''t go together",
+    "# {0} - where",
     "# {1} - what stands there",
     "malformed-word={0} can''t be \"{1}\"",
     "# {0} - where",
@@ -58,8 +60,8 @@ final class MalformedWords {
         if (cause instanceof MalformedException ours) {
             return Bundle.malformed_value(where, ours.getMessage());
         }
-        if (fault instanceof ValueInstantiationException && cause != null && cause.getMessage() != null) {
-            return Bundle.malformed_value(where, cause.getMessage());
+        if (fault instanceof ValueInstantiationException) { // what a record's code says of it is no sentence of ours
+            return Bundle.malformed_parts(where);
         }
         if (fault instanceof InvalidFormatException format) {
             return Bundle.malformed_word(where, shown(format.getValue()));

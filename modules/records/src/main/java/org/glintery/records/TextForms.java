@@ -11,8 +11,10 @@ import java.util.function.Function;
 import org.glintery.api.MalformedException;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.time.About;
+import org.openide.util.NbBundle.Messages;
 
 /** Spots and dates are their text. */
+@Messages({"# {0} - what was written", "text-no-date=''{0}'' is not a date"})
 final class TextForms extends SimpleModule {
     private static final long serialVersionUID = 1L;
 
@@ -25,7 +27,7 @@ final class TextForms extends SimpleModule {
     }
 
     private static About date(String text) {
-        return About.edtf(text).orElseThrow(() -> new MalformedException("not a date: " + text));
+        return About.edtf(text).orElseThrow(() -> new MalformedException(Bundle.text_no_date(text)));
     }
 
     private static final class FromText<T> extends StdScalarDeserializer<T> {

@@ -3,11 +3,13 @@ package org.glintery.records;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -67,6 +69,26 @@ class JsonImportTest {
     @AfterEach
     void close() {
         target.close();
+    }
+
+    @Test
+    void saysWhatIsWrongWithAFile_inPlainWords() throws IOException {
+        Map.of(
+                        "[]", "it does not begin as one",
+                        "{}", "it does not say that it is one",
+                        "{\"documents\":7}", "a list is missing",
+                        "{\"documents\":[7]}", "an item of a list is not written as one",
+                        "{\"format\":\"glintery-workshop\"} 7", "something follows its end")
+                .forEach((text, words) -> assertThat(unchecked(text))
+                        .isEqualTo("This is not an export of a workshop: " + words + ". Nothing was imported."));
+    }
+
+    private String unchecked(String text) {
+        try {
+            return words(text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private String imported(String text) throws IOException {

@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.glintery.api.MalformedException;
 import org.glintery.api.PlainText;
 import org.glintery.api.Stable;
+import org.glintery.api.internal.Wording;
 
 /**
  * Where drills can be. Inside the workshop: a bag, a pocket, a canvas. Outside: a boundary, which has no
@@ -92,7 +93,7 @@ public sealed interface Spot {
                     return new Boundary(edge, colon < 0 ? Optional.empty() : Optional.of(decode(rest)));
             }
         } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
-            throw new MalformedException("not a spot: " + text, e);
+            throw new MalformedException(Wording.of(Spot.class, "malformed", text), e);
         }
     }
 

@@ -105,7 +105,10 @@ class HostileTest {
     @Test
     void takesAPictureOfAKindThatNeedsAPlugIn() throws IOException {
         Files.write(folder.resolve("cover.webp"), TestPictures.webp());
-        addWithCover("cover.webp").done();
+        GlinteryDo another = glinteryDo.with("GLINTERY_WORKSHOP", "pictures");
+        another.run("workshop", "new").done();
+        another.run("kit", "add", "--title", "Net loft", "--cover", "cover.webp")
+                .done();
     }
 
     @Test

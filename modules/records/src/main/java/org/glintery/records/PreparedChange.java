@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.GlinteryException;
 import org.glintery.api.Json;
 import org.glintery.api.MalformedException;
 import org.glintery.api.ledger.LedgerAction;
@@ -57,7 +58,7 @@ record PreparedChange(UUID id, String sentence, List<Precondition> preconditions
     private static Step step(Operation operation, Documents documents, JacksonCodec codec) {
         if (operation instanceof Operation.Put<?> put) {
             if (!(codec.toJson(put.value()) instanceof Json.Obj body)) {
-                throw new MalformedException("a document must be a record");
+                throw new GlinteryException("a document must be a record");
             }
             DocumentType<?> type = put.type();
             DocRef ref = type.ref(put.id());

@@ -53,8 +53,8 @@ class SentencesTest {
 
     private static Stream<String> refusing(String code) {
         return SourceStrings.of(code).stream()
-                .filter(literal -> !literal.calls().isEmpty()
-                        && literal.calls().get(0).equals("MalformedException"))
+                .filter(literal ->
+                        !literal.calls().isEmpty() && literal.calls().get(0).equals("MalformedException"))
                 .map(SourceStrings.Literal::text);
     }
 

@@ -40,6 +40,7 @@ final class RecordMapping {
                 .addModule(new Jdk8Module())
                 .addModule(new JavaTimeModule())
                 .addModule(new TextForms())
+                .addModule(new JsonForms())
                 .annotationIntrospector(new RecordIntrospector())
                 .accessorNaming(new ComponentNaming())
                 .serializationInclusion(JsonInclude.Include.NON_ABSENT)

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.glintery.api.Json;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbResult;
@@ -38,6 +39,9 @@ class KitSchemaVerbTest {
         assertThat(said.answer())
                 .isEqualTo(new KitSchemaVerb.Published(
                         Lookup.getDefault().lookup(JsonCodec.class).parse(published)));
+        Json answer = Lookup.getDefault().lookup(JsonCodec.class).toJson(said.answer());
+        assertThat(((Json.Obj) answer).get("schema"))
+                .contains(Lookup.getDefault().lookup(JsonCodec.class).parse(published));
         assertThat(none).doesNotExist();
     }
 

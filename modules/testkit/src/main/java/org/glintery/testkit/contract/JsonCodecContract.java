@@ -39,6 +39,8 @@ public abstract class JsonCodecContract {
             List<LocalDate> days,
             Map<String, Boolean> flags) {}
 
+    private record Holding(Json held, Optional<Json> perhaps, List<Json> many) {}
+
     private static final Sample SAMPLE = new Sample(
             "Wörd \"3\"\n🙂",
             3,
@@ -53,6 +55,16 @@ public abstract class JsonCodecContract {
             "{\"name\":\"Wörd \\\"3\\\"\\n🙂\",\"count\":3,\"standing\":\"on-the-bench\",\"on\":\"2024-10~\","
                     + "\"spot\":\"bag:00000000-0000-0001-0000-000000000002\",\"days\":[\"2024-02-29\"],"
                     + "\"flags\":{\"sealed\":true}}";
+
+    @Test
+    void writesAndReadsJsonThatARecordHolds_asItIs() {
+        Json held = codec().parse("{\"kind\":\"own\",\"list\":[1,\"two\",true,{\"a\":2.50}]}");
+        var holding = new Holding(held, Optional.of(new Json.Text("x")), List.of(held, new Json.Flag(false)));
+        Json json = codec().toJson(holding);
+        assertThat(((Json.Obj) json).get("held")).contains(held);
+        assertThat(((Json.Obj) json).get("perhaps")).contains(new Json.Text("x"));
+        assertThat(codec().fromJson(json, Holding.class)).isEqualTo(holding);
+    }
 
     @Test
     void writesARecordByItsComponents_leavingOutWhatIsAbsent() {

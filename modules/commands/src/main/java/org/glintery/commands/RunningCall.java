@@ -1,6 +1,7 @@
 package org.glintery.commands;
 
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -25,6 +26,9 @@ final class RunningCall implements VerbCall, AutoCloseable {
     private final Surroundings around;
     private final Terminal terminal;
     private Optional<Workshop> open = Optional.empty();
+    private Optional<MadeWorkshop> made = Optional.empty();
+    private boolean closed;
+    private boolean untouched;
     private long answered;
 
     RunningCall(Arguments arguments, WorkshopChoice choice, Surroundings around, Terminal terminal) {
@@ -95,11 +99,12 @@ final class RunningCall implements VerbCall, AutoCloseable {
         if (choice.named() || around.workshops().isWorkshop(choice.folder())) {
             return around.workshops().open(choice.folder());
         }
-        Result<Workshop> made = around.workshops().create(choice.folder());
-        if (made instanceof Result.Ok<Workshop>) {
-            say(Bundle.RunningCall_made(choice.folder()));
+        boolean folderWasThere = Files.exists(choice.folder());
+        Result<Workshop> created = around.workshops().create(choice.folder());
+        if (created instanceof Result.Ok<Workshop> ok) {
+            made = Optional.of(new MadeWorkshop(ok.value(), folderWasThere));
         }
-        return made;
+        return created;
     }
 
     /** The folder of the workshop, when the verb has opened it. */
@@ -156,8 +161,25 @@ final class RunningCall implements VerbCall, AutoCloseable {
         terminal.aside(text);
     }
 
+    /**
+     * Closes the workshop. One that was made for a call that was refused, and then did nothing, goes again; after a fault it
+     * stays, since the account of it lies there.
+     */
+    void ended(Ending ending) {
+        close();
+        if (made.isPresent() && untouched && (ending == Ending.REFUSED || ending == Ending.WRONG_USAGE)) {
+            made.get().takeAway();
+        } else if (made.isPresent()) {
+            say(Bundle.RunningCall_made(choice.folder()));
+        }
+    }
+
     @Override
     public void close() {
-        open.ifPresent(Workshop::close);
+        if (!closed) {
+            closed = true;
+            untouched = made.filter(MadeWorkshop::isUntouched).isPresent();
+            open.ifPresent(Workshop::close);
+        }
     }
 }

@@ -57,6 +57,7 @@ final class VerbRun {
 
     private Ending run(Verb verb, List<String> rest, Outcomes outcomes) {
         Optional<RunningCall> call = Optional.empty();
+        Ending ending = Ending.FAULT;
         try {
             Result<Arguments> read = ArgumentReading.of(verb).read(rest);
             if (read instanceof Result.Refused<Arguments> no) {
@@ -71,15 +72,18 @@ final class VerbRun {
             VerbResult result = verb.run(call.get());
             // closed first: what is told is done
             call.get().close();
-            return outcomes.tell(result, verb);
+            ending = outcomes.tell(result, verb);
         } catch (VerbEnds e) {
-            return outcomes.tell(e.result(), verb);
+            ending = outcomes.tell(e.result(), verb);
         } catch (ReaderGone e) {
-            return outcomes.unread(call.map(RunningCall::answered).orElse(0L));
+            ending = outcomes.unread(call.map(RunningCall::answered).orElse(0L));
         } catch (Throwable e) { // the last border before the user: no stack trace passes it, an add-on's neither
-            return outcomes.fault(e, call.flatMap(RunningCall::openFolder), verb.name());
+            ending = outcomes.fault(e, call.flatMap(RunningCall::openFolder), verb.name());
         } finally {
-            call.ifPresent(RunningCall::close);
+            if (call.isPresent()) {
+                call.get().ended(ending);
+            }
         }
+        return ending;
     }
 }

@@ -12,6 +12,8 @@ import java.util.Optional;
 import org.glintery.api.Json;
 import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbResult;
+import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Settings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -222,6 +224,29 @@ class VerbRunTest {
                 .isEqualTo(
                         "Stopped at answer 7, because nobody reads the answers any more. What was done up to there is"
                                 + " kept; nothing after it was done.\n");
+    }
+
+    @Test
+    void makesTheUsualWorkshopOnlyForACallThatIsDone() {
+        Verb refusing = new SpokenVerb("say", call -> {
+            call.workshop();
+            return VerbResult.refused("too-late", "It is too late.");
+        });
+        assertThat(run(refusing, "say", "x").err()).isEqualTo("It is too late.\n");
+        assertThat(home.resolve("Glintery")).doesNotExist();
+
+        Verb changing = new SpokenVerb("say", call -> {
+            call.workshop()
+                    .apply(ChangeSet.named("Set up").put(Settings.TYPE, Settings.ID, Settings.USUAL).build())
+                    .orThrow();
+            return VerbResult.refused("too-late", "It is too late.");
+        });
+        assertThat(run(changing, "say", "x").err())
+                .isEqualTo("It is too late.\nThere was no workshop yet. A new one was made in "
+                        + home.resolve("Glintery") + ".\n");
+        assertThat(home.resolve("Glintery")).isDirectory();
+        run(refusing, "say", "x");
+        assertThat(home.resolve("Glintery")).as("one that was there stays").isDirectory();
     }
 
     /** A pipe whose reader goes away after so many writes. */

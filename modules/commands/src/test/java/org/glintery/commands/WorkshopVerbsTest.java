@@ -89,6 +89,15 @@ class WorkshopVerbsTest {
     }
 
     @Test
+    void saysThatThereIsNoSuchFile() {
+        String none = "There is no file " + home.resolve("none") + ". Nothing was changed.\n";
+        assertThat(run("workshop", "restore", "none", "--workshop", "x").err()).isEqualTo(none);
+        assertThat(run("workshop", "import", "none").err()).isEqualTo(none);
+        assertThat(run("workshop", "import", "--tables", "none").err()).isEqualTo(none);
+        assertThat(Files.exists(home.resolve("x"))).isFalse();
+    }
+
+    @Test
     void refusesACurrencyThatIsNone() {
         assertThat(run("workshop", "new", "--workshop", "x", "--currency", "shells")
                         .ending())

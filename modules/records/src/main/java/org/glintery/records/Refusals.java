@@ -33,7 +33,7 @@ import org.openide.util.NbBundle.Messages;
     "not-available=More of {0} would be set aside than is free: {1} too many. Nothing was changed.",
     "# {0} - drill",
     "# {1} - count short",
-    "reserved=Too many of {0} are set aside for other work: {1} short. Nothing was changed; release them first.",
+    "reserved=Too many of {0} are set aside for other work: {1} short. Nothing was changed; complete or let go of the piece they are set aside for.",
     "# {0} - kind of document",
     "document-too-large=This {0} holds more than 1 MiB of text. Nothing was changed; make it shorter or split it.",
     "blob-too-large=This picture is larger than 64 MiB. Nothing was changed; make it smaller.",

@@ -1,5 +1,6 @@
 package org.glintery.stash;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -60,7 +61,9 @@ final class DrillMoves {
                 request.happenedOn(),
                 Optional.empty()));
         emptied(change, request);
-        return Result.ok(change.build(), PocketWarnings.after(view, request));
+        List<String> warnings = new ArrayList<>(PocketWarnings.after(view, request));
+        warnings.addAll(SetAsideDrills.afterLoss(view, request));
+        return Result.ok(change.build(), warnings);
     }
 
     @Messages({
@@ -90,7 +93,7 @@ final class DrillMoves {
         }
         change.post(new Stocktake(
                 UUID.randomUUID(), drill, spot, amount, Bundle.DrillMoves_counted(), happenedOn, Optional.empty()));
-        return Result.ok(change.build());
+        return Result.ok(change.build(), SetAsideDrills.afterCount(view, spot, drill, amount));
     }
 
     /** What the piece has set aside becomes less by what goes onto its canvas. */

@@ -49,8 +49,8 @@ final class DrillSearch {
                 .map(one -> new KnownDrill(
                         one.drill(),
                         one.entry(),
-                        view.inTheHouse(one.drill()),
-                        view.available(one.drill()) - DrillPlaces.inRepairPackets(view, one.drill())))
+                        DrillPlaces.inTheHouse(view, one.drill()),
+                        DrillPlaces.forLaying(view, one.drill()).plus(-view.reserved(one.drill()), 0, 0)))
                 .toList();
     }
 

@@ -46,11 +46,16 @@ final class LineSupplies {
         Drill drill = line.drill();
         Balance laid = view.balance(new Spot.OnCanvas(piece), drill);
         long forOthers = Math.max(0, view.reserved(drill) - reservations.of(drill));
-        long atHand = Math.max(0, view.inTheHouse(drill) - forOthers - DrillPlaces.inRepairPackets(view, drill));
-        boolean uncounted = DrillPlaces.isUncounted(view, drill);
-        Optional<Long> missing =
-                needed.map(n -> Math.max(0, n - laid.count() - atHand)).filter(m -> m == 0 || !uncounted);
-        return new LineSupply(index, line, laid, atHand, uncounted, missing);
+        Balance there = DrillPlaces.forLaying(view, drill);
+        Balance atHand = there.plus(-Math.min(there.count(), forOthers), 0, 0);
+        Optional<Balance> missing =
+                needed.map(n -> beyond(n, laid, atHand)).filter(more -> more.isZero() || atHand.uncounted() == 0);
+        return new LineSupply(index, line, laid, atHand, missing);
+    }
+
+    private static Balance beyond(long needed, Balance laid, Balance atHand) {
+        long more = needed - laid.count() - atHand.count();
+        return more <= 0 ? Balance.ZERO : new Balance(more, laid.plus(atHand).variance(), 0);
     }
 
     private static Optional<Long> sum(Optional<Long> first, Optional<Long> second) {

@@ -41,7 +41,8 @@ final class MoveCheck {
         }
         return SpotCheck.refusal(view, request.from())
                 .or(() -> SpotCheck.refusal(view, request.to()))
-                .or(() -> notEnough(request));
+                .or(() -> notEnough(request))
+                .or(() -> SetAsideDrills.refusal(view, request));
     }
 
     private Optional<Refusal> notEnough(MoveRequest request) {

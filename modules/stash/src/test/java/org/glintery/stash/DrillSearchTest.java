@@ -7,6 +7,7 @@ import static org.glintery.stash.WorkshopInFolder.line;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.Stash.KnownDrill;
@@ -39,8 +40,8 @@ class DrillSearchTest {
 
         assertThat(shop.stash().find(shop.view(), "mist own")).singleElement().satisfies(known -> {
             assertThat(known.drill()).isEqualTo(T1);
-            assertThat(known.inTheHouse()).isEqualTo(25);
-            assertThat(known.available()).isEqualTo(5);
+            assertThat(known.inTheHouse()).isEqualTo(new Balance(25, 0, 0));
+            assertThat(known.available()).isEqualTo(new Balance(5, 0, 0));
         });
     }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.LedgerAction;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.LegendLine;
@@ -46,9 +47,26 @@ class LineSuppliesTest {
         UUID piece = shop.shelve("Rope-walk", line("A", T1, 500, 200));
 
         assertThat(supplies(piece)).singleElement().satisfies(supply -> {
-            assertThat(supply.atHand()).isEqualTo(200);
-            assertThat(supply.missing()).contains(300L);
+            assertThat(supply.atHand()).isEqualTo(sure(200));
+            assertThat(supply.missing()).contains(sure(300));
         });
+    }
+
+    private static Balance sure(long count) {
+        return new Balance(count, 0, 0);
+    }
+
+    @Test
+    void keepsWhatIsUnsure_inWhatIsAtHandAndMissing() {
+        LegendLine line = new LegendLine("A", T1, Optional.of(1_240L), Amount.unknown(), Optional.of(2), Map.of());
+        UUID piece = shop.shelve("Rope-walk", line);
+        shop.apply(shop.stash()
+                .stocktake(shop.view(), shop.bag("spare", T1, 0), T1, Amount.rough(100, 10), Optional.empty()));
+
+        // two bags are sure to 0.05 * 400 / sqrt(2) = 14 drills, and 14 and 10 in quadrature come to 17
+        assertThat(supplies(piece).get(0).atHand()).isEqualTo(new Balance(500, 14 * 14 + 10 * 10, 0));
+        assertThat(supplies(piece).get(0).atHand().words()).isEqualTo("about 500 (±17)");
+        assertThat(supplies(piece).get(0).missing().orElseThrow().words()).isEqualTo("about 740 (±17)");
     }
 
     @Test
@@ -57,8 +75,8 @@ class LineSuppliesTest {
         shop.shelve("Net loft", line("A", T1, 100, 150));
         shop.bag("leftovers", T1, 40);
 
-        assertThat(supplies(piece).get(0).atHand()).isEqualTo(240);
-        assertThat(supplies(piece).get(0).missing()).contains(260L);
+        assertThat(supplies(piece).get(0).atHand()).isEqualTo(sure(240));
+        assertThat(supplies(piece).get(0).missing()).contains(sure(260));
     }
 
     @Test
@@ -66,7 +84,7 @@ class LineSuppliesTest {
         UUID piece = shop.shelve("Rope-walk", line("A", T1, 100, 50), line("B", T2, 1, 1), line("C", T1, 100, 50));
 
         assertThat(supplies(piece)).extracting(LineSupply::index).containsExactly(0, 1);
-        assertThat(supplies(piece).get(0).missing()).contains(100L);
+        assertThat(supplies(piece).get(0).missing()).contains(sure(100));
     }
 
     @Test
@@ -74,7 +92,7 @@ class LineSuppliesTest {
         LegendLine line = new LegendLine("A", T1, Optional.of(100L), Amount.unknown(), Optional.empty(), Map.of());
         UUID piece = shop.shelve("Rope-walk", line);
 
-        assertThat(supplies(piece).get(0).uncounted()).isTrue();
+        assertThat(supplies(piece).get(0).atHand()).isEqualTo(new Balance(0, 0, 1));
         assertThat(supplies(piece).get(0).missing()).isEmpty();
     }
 
@@ -91,9 +109,8 @@ class LineSuppliesTest {
                 .post(kept(packet, Amount.unknown()))
                 .build()));
 
-        assertThat(supplies(piece).get(0).atHand()).isEqualTo(200);
-        assertThat(supplies(piece).get(0).uncounted()).isFalse();
-        assertThat(supplies(piece).get(0).missing()).contains(300L);
+        assertThat(supplies(piece).get(0).atHand()).isEqualTo(sure(200));
+        assertThat(supplies(piece).get(0).missing()).contains(sure(300));
     }
 
     private static LedgerAction.Movement kept(UUID packet, Amount amount) {

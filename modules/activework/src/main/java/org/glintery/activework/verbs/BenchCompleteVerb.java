@@ -76,7 +76,7 @@ public final class BenchCompleteVerb implements Verb {
         Completion completion = new Completion(
                 piece.id(),
                 said.on(),
-                said.number("score", MOST_SCORE),
+                said.number("score", 1, MOST_SCORE),
                 call.value("comments").orElse("").strip());
         if (said.misunderstood().isPresent()) {
             return VerbResult.wrongUsage(said.misunderstood().get());

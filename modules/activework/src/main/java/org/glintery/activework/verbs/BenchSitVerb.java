@@ -92,7 +92,7 @@ public final class BenchSitVerb implements Verb {
                 said.on(),
                 Optional.empty(),
                 Optional.empty(),
-                said.number("minutes", MINUTES_A_DAY),
+                said.number("minutes", 0, MINUTES_A_DAY),
                 0,
                 said.laid(),
                 call.value("where").map(String::strip).filter(where -> !where.isEmpty()),

@@ -11,6 +11,7 @@ import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.WrittenDay;
+import org.glintery.api.verb.WrittenWhole;
 import org.openide.util.NbBundle.Messages;
 
 /** Days and numbers among a verb's options. Used once; not safe for several threads. */
@@ -66,14 +67,14 @@ final class SaidOptions {
             wrong(Bundle.SaidOptions_nothing());
         }
         return new Laid(
-                whole("drills", Long.MAX_VALUE),
+                whole("drills", 0, Long.MAX_VALUE),
                 percent(),
-                whole("sections", Integer.MAX_VALUE).map(Long::intValue),
+                whole("sections", 0, Integer.MAX_VALUE).map(Long::intValue),
                 bySymbol());
     }
 
-    Optional<Integer> number(String option, int most) {
-        return whole(option, most).map(Long::intValue);
+    Optional<Integer> number(String option, int least, int most) {
+        return whole(option, least, most).map(Long::intValue);
     }
 
     @Messages({
@@ -81,19 +82,20 @@ final class SaidOptions {
         "# {1} - what was written",
         "SaidOptions.noWhole=--{0} is a whole number, not ''{1}''.",
         "# {0} - option",
-        "# {1} - the most",
-        "# {2} - what was written",
-        "SaidOptions.noWholeUpTo=--{0} is a whole number up to {1}, not ''{2}''."
+        "# {1} - the least",
+        "# {2} - the most",
+        "# {3} - what was written",
+        "SaidOptions.noWholeFromTo=--{0} is a whole number from {1} to {2}, not ''{3}''."
     })
-    private Optional<Long> whole(String option, long most) {
+    private Optional<Long> whole(String option, long least, long most) {
         Optional<String> written = call.value(option);
-        Optional<Long> number = written.flatMap(SaidOptions::number).filter(n -> n >= 0 && n <= most);
+        Optional<Long> number = written.flatMap(SaidOptions::number).filter(n -> n >= least && n <= most);
         if (written.isPresent() && number.isEmpty()) {
             boolean any = most >= Integer.MAX_VALUE;
             wrong(
                     any
                             ? Bundle.SaidOptions_noWhole(option, written.get())
-                            : Bundle.SaidOptions_noWholeUpTo(option, Balance.grouped(most), written.get()));
+                            : Bundle.SaidOptions_noWholeFromTo(option, Balance.grouped(least), Balance.grouped(most), written.get()));
         }
         return number;
     }
@@ -139,11 +141,7 @@ final class SaidOptions {
     }
 
     private static Optional<Long> number(String written) {
-        try {
-            return Optional.of(Long.parseLong(written.strip()));
-        } catch (NumberFormatException e) {
-            return Optional.empty();
-        }
+        return WrittenWhole.of(written);
     }
 
     private void wrong(String text) {

@@ -11,6 +11,7 @@ import org.glintery.api.Result;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.Source;
 
 /** Reads legends from CSV, or pasted from a spreadsheet. Pure but for reading the file. */
 @Preview(since = "1.0")
@@ -29,8 +30,15 @@ public interface LegendReader {
      *
      * @param card the card its codes are of
      * @param shape of its drills
+     * @param drillsPerBag what a bag of its source holds
      */
-    record Assumed(String card, Optional<Shape> shape) {}
+    record Assumed(String card, Optional<Shape> shape, int drillsPerBag) {
+
+        /** Where nothing is known of the source's bags. */
+        public Assumed(String card, Optional<Shape> shape) {
+            this(card, shape, Source.USUAL_DRILLS_PER_BAG);
+        }
+    }
 
     /**
      * What was understood. Nothing is imported while there are bad rows.

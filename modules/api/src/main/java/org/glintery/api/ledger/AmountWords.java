@@ -3,6 +3,7 @@ package org.glintery.api.ledger;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,7 +19,7 @@ public final class AmountWords {
     private static final double ROUGHNESS = 0.1;
 
     private static final int LONGEST = 80;
-    private static final String BAG = "(?:bags?|bgs?|b|packets?|packs?|pkts?)\\.?";
+    private static final String BAG = PartOfBag.BAG;
     private static final String UNIT = "(?:\\s*(?:pcs|pieces|drills?|diamonds?|gems?|beads?|stones?)\\.?)?";
     private static final String EACH = "(?<each>\\s*(?:each|per bag|a bag|/\\s*bag))?";
     private static final String NUMBER = "\\d(?:[\\d.,'\u2019 ]*\\d)?";
@@ -28,12 +29,9 @@ public final class AmountWords {
             Pattern.compile("[-–—?.]*|n/?a|unknown|not known|not counted(?: yet)?|tb[ca]", Pattern.DOTALL);
     private static final String SOME =
             "(?:a )?(?:few|pinch|handful|little|lot|some|several|plenty|lots|enough|leftovers?)";
-    private static final String PART_OF_BAG = "(?:about |ca\\.? )?"
-            + "(?:half|part|most|quarter|third|rest|½|¼|¾|\\d/\\d|\\d*[.,](?!0+\\D)\\d{1,2})(?: of)?(?: an?)?\\s*"
-            + BAG;
     private static final String WEIGHT = NUMBER + "\\s*(?:k?g|grams?|grammes?|oz|ounces?)\\.?";
     private static final Pattern UNCOUNTABLE =
-            Pattern.compile("(?:" + SOME + "|" + PART_OF_BAG + "|" + WEIGHT + ")(?: left)?");
+            Pattern.compile("(?:" + SOME + "|" + PartOfBag.WORDS + "|" + WEIGHT + ")(?: left)?");
     private static final Pattern NEGATIVE = Pattern.compile("[-–−]\\s*" + NUMBER + UNIT + "(?:\\s*" + BAG + ")?");
     private static final Pattern ABOUT = Pattern.compile(
             "(?:about|approx\\.?|approximately|around|roughly|circa|ca\\.?|c\\.|~|≈)\\s*(?<number>.+)|(?<least>"
@@ -53,14 +51,16 @@ public final class AmountWords {
             + "\\s*[(\\[,;:/=]\\s*(?<drills>" + NUMBER + ")" + UNIT + EACH + "\\s*[)\\]]?");
 
     private final WholeNumbers numbers;
+    private final OptionalInt drillsPerBag;
 
-    private AmountWords(WholeNumbers numbers) {
+    private AmountWords(WholeNumbers numbers, OptionalInt drillsPerBag) {
         this.numbers = numbers;
+        this.drillsPerBag = drillsPerBag;
     }
 
     /** Where nothing else is known, 1.234 and 1,234 are one thousand and more. */
     public static AmountWords alone() {
-        return new AmountWords(WholeNumbers.alone());
+        return new AmountWords(WholeNumbers.alone(), OptionalInt.empty());
     }
 
     /**
@@ -70,7 +70,17 @@ public final class AmountWords {
      */
     public static AmountWords asIn(Collection<String> cells) {
         return new AmountWords(
-                WholeNumbers.asIn(cells.stream().map(AmountWords::plain).toList()));
+                WholeNumbers.asIn(cells.stream().map(AmountWords::plain).toList()), OptionalInt.empty());
+    }
+
+    /** The same where it is known what a bag holds: half a bag then is a number, if a rough one. */
+    public AmountWords inBagsOf(int drills) {
+        return new AmountWords(numbers, OptionalInt.of(drills));
+    }
+
+    /** Whether such words tell a part of a bag, as "half a bag" does. */
+    public static boolean tellPartOfBag(String written) {
+        return PartOfBag.read(plain(written)).isPresent();
     }
 
     /** What can be wrong with an amount. */
@@ -85,7 +95,8 @@ public final class AmountWords {
      *
      * @param amount unknown where the words do not say, or count bags only
      * @param bags where the words count bags
-     * @param uncountable whether there is some, as "a pinch" or "half a bag" say, but no number of it
+     * @param uncountable whether there is some, as "a pinch" says, but no number of it; so does "half a bag" where nobody knows what a
+     *     bag holds
      * @param fault the rest says nothing then
      */
     public record Said(Amount amount, Optional<Integer> bags, boolean uncountable, Optional<Fault> fault) {
@@ -121,6 +132,10 @@ public final class AmountWords {
     }
 
     private Said inWords(String text, long most) throws WholeNumbers.NotOneException {
+        Optional<PartOfBag> part = drillsPerBag.isPresent() ? PartOfBag.read(text) : Optional.empty();
+        if (part.isPresent()) {
+            return Said.of(part.get().of(drillsPerBag.getAsInt()));
+        }
         if (UNCOUNTABLE.matcher(text).matches()) {
             return new Said(Amount.unknown(), Optional.empty(), true, Optional.empty());
         }

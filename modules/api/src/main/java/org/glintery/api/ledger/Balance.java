@@ -29,6 +29,14 @@ public record Balance(long count, long variance, int uncounted) {
                 Math.addExact(count, moreCount), Math.addExact(variance, moreVariance), uncounted + moreUncounted);
     }
 
+    /** Both together: variances add, so uncertainties add in quadrature. A sum of variances too large for a number stays the largest. */
+    public Balance plus(Balance other) {
+        long both = variance + other.variance;
+        boolean tooLarge = variance > 0 && other.variance > 0 && both < 0;
+        return new Balance(
+                Math.addExact(count, other.count), tooLarge ? Long.MAX_VALUE : both, uncounted + other.uncounted);
+    }
+
     /** Standard uncertainty in whole drills, rounded. */
     public long uncertainty() {
         return Math.round(Math.sqrt(Math.max(0, variance)));

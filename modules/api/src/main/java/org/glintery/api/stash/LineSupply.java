@@ -9,8 +9,7 @@ import org.glintery.api.ledger.Balance;
  *
  * @param laid on the canvas
  * @param atHand in bags and pockets, of this drill, not reserved to anything else
- * @param missing how many are still wanted beyond what is at hand; 0 when enough, empty when not known
+ * @param missing how many are still wanted beyond what is at hand, as unsure as what is; zero when enough, empty when not known
  */
 @Stable
-public record LineSupply(
-        int index, LegendLine line, Balance laid, long atHand, boolean uncounted, Optional<Long> missing) {}
+public record LineSupply(int index, LegendLine line, Balance laid, Balance atHand, Optional<Balance> missing) {}

@@ -8,6 +8,7 @@ import org.glintery.api.Result;
 import org.glintery.api.Stable;
 import org.glintery.api.activework.CompletionPart;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
 import org.glintery.api.time.About;
@@ -127,7 +128,7 @@ public interface Stash extends CompletionPart {
      * A drill as the workshop knows it.
      *
      * @param inTheHouse in bags and pockets
-     * @param available of these, not reserved
+     * @param available of these, neither reserved nor kept for repairs; below zero where more is set aside than is left
      */
-    record KnownDrill(Drill drill, CardEntry entry, long inTheHouse, long available) {}
+    record KnownDrill(Drill drill, CardEntry entry, Balance inTheHouse, Balance available) {}
 }

@@ -2,12 +2,12 @@ package org.glintery.api.storage;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
 import org.glintery.api.Preview;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
@@ -23,7 +23,6 @@ public final class DrillPlaces {
     private static final Derived<Map<UUID, List<Spot>>> BAGS_BY_PIECE = DrillPlaces::bagsByPiece;
     private static final Derived<Map<Spot, Set<UUID>>> PIECES_BY_POCKET = DrillPlaces::piecesByPocket;
     private static final Derived<Map<Drill, Long>> IN_REPAIR_PACKETS = DrillPlaces::repairPackets;
-    private static final Derived<Set<Drill>> UNCOUNTED = DrillPlaces::uncounted;
 
     private final View view;
     private final UUID piece;
@@ -84,9 +83,14 @@ public final class DrillPlaces {
         return view.derived(IN_REPAIR_PACKETS).getOrDefault(drill, 0L);
     }
 
-    /** Whether some of a drill lies uncounted in the house where it can be laid from: then nobody can say what is missing. */
-    public static boolean isUncounted(View view, Drill drill) {
-        return view.derived(UNCOUNTED).contains(drill);
+    /** What lies of a drill in bags and pockets. */
+    public static Balance inTheHouse(View view, Drill drill) {
+        return sum(view, drill, spot -> true);
+    }
+
+    /** The same without what is kept for repairs. While some of it is uncounted, nobody can say what is missing. */
+    public static Balance forLaying(View view, Drill drill) {
+        return sum(view, drill, spot -> !isRepairPacket(view, spot));
     }
 
     /** Whether no drill lies in a spot; what is left unsure of an emptied one is not a drill. */
@@ -118,14 +122,11 @@ public final class DrillPlaces {
         return counts;
     }
 
-    private static Set<Drill> uncounted(View view) {
-        Set<Drill> drills = new HashSet<>();
-        view.spots().stream()
-                .filter(spot -> spot.inTheHouse() && !isRepairPacket(view, spot))
-                .flatMap(spot -> view.contents(spot).entrySet().stream())
-                .filter(in -> in.getValue().uncounted() > 0)
-                .forEach(in -> drills.add(in.getKey()));
-        return drills;
+    private static Balance sum(View view, Drill drill, Predicate<Spot> counts) {
+        return view.whereabouts(drill).entrySet().stream()
+                .filter(lies -> lies.getKey().inTheHouse() && counts.test(lies.getKey()))
+                .map(Map.Entry::getValue)
+                .reduce(Balance.ZERO, Balance::plus);
     }
 
     private static Map<UUID, List<Spot>> bagsByPiece(View view) {

@@ -22,4 +22,8 @@ public record DrillAnswer(
                 drill.card(),
                 drill.code());
     }
+
+    public Drill drill() {
+        return new Drill(shape, (int) Math.round(sizeMm * 100), body, coating, outline, card, code);
+    }
 }

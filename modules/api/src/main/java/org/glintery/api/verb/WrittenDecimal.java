@@ -18,6 +18,9 @@ public final class WrittenDecimal {
     private static final Pattern EITHER = Pattern.compile("([-+]?[1-9]\\d{0,2}),(\\d{3})");
     private static final Pattern EITHER_MONEY = Pattern.compile("([-+]?[1-9]\\d{0,2})[.,](\\d{3})");
 
+    private static final Pattern SPACED =
+            Pattern.compile("[-+]?\\d{1,3}(?:[ \u2009\u202f\u00a0]\\d{3}){1,4}(?:[.,]\\d{0,15})?");
+
     private WrittenDecimal() {}
 
     /** Empty when it is no number, or could be one of two. */
@@ -41,7 +44,8 @@ public final class WrittenDecimal {
     }
 
     private static Optional<BigDecimal> read(String written, Pattern either) {
-        String number = written.strip();
+        String number =
+                SPACED.matcher(written.strip()).matches() ? written.replaceAll("[^-+.,\\d]", "") : written.strip();
         return NUMBER.matcher(number).matches() && !either.matcher(number).matches()
                 ? Optional.of(new BigDecimal(number.replace(',', '.').replaceFirst("\\.$", "")))
                 : Optional.empty();

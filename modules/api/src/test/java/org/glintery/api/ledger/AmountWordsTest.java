@@ -137,6 +137,26 @@ class AmountWordsTest {
     }
 
     @ParameterizedTest
+    @CsvSource({
+        "half a bag, 100, 29",
+        "about half a bag, 100, 29",
+        "1/2 bag, 100, 29",
+        "a third of a bag, 67, 29",
+        "¾ bag, 150, 29",
+        "1.5 bags, 300, 29",
+        "'0,5 bag', 100, 29",
+        "part bag, 100, 58",
+        "the rest of the bag, 100, 58"
+    })
+    void takesPartOfABagForANumber_whereItIsKnownWhatABagHolds(String written, long count, long uncertainty) {
+        assertThat(AmountWords.alone().inBagsOf(200).read(written, Amount.MOST).amount())
+                .as(written)
+                .isEqualTo(Amount.rough(count, uncertainty));
+        assertThat(AmountWords.tellPartOfBag(written)).isTrue();
+        assertThat(AmountWords.tellPartOfBag("2 bags")).isFalse();
+    }
+
+    @ParameterizedTest
     @ValueSource(
             strings = {"", " ", "\u00a0", "-", "–", "—", "?", "...", "n/a", "N/A", "Unknown", "not counted yet", "tbc"})
     void leavesUnknown_whatIsNotSaid(String written) {

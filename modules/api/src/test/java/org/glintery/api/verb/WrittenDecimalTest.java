@@ -23,7 +23,9 @@ class WrittenDecimalTest {
                 "1234,5|1234.5",
                 "-2.5|-2.5",
                 ".5|.5",
-                "5.|5"
+                "5.|5",
+                "1 234|1234",
+                "1\u2009234,5|1234.5"
             })
     void readsPointsAndCommas(String written, BigDecimal meant) {
         assertThat(WrittenDecimal.of(written)).contains(meant);
@@ -31,7 +33,7 @@ class WrittenDecimalTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "x", "NaN", "Infinity", "1e3", "0x10", "1.2.3", "1,234,567", "1 234", "12,5mm", "--1"})
+    @ValueSource(strings = {"", "x", "NaN", "Infinity", "1e3", "0x10", "1.2.3", "1,234,567", "1 23", "12,5mm", "--1"})
     void isNoNumber(String written) {
         assertThat(WrittenDecimal.of(written)).isEmpty();
         assertThat(WrittenDecimal.ofMoney(written)).isEmpty();

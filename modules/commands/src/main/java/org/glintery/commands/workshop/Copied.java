@@ -1,6 +1,8 @@
 package org.glintery.commands.workshop;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Balance;
@@ -15,6 +17,14 @@ import org.openide.util.NbBundle.Messages;
  * @param file that was written or read
  */
 public record Copied(String file, long documents, long movements, long blobs, long bytes) {
+
+    /** What is said when what is to be read isn't there; empty when it is. */
+    @Messages({"# {0} - file", "Copied.noFile=There is no file {0}. Nothing was changed."})
+    static Optional<VerbResult> missing(Path file) {
+        return Files.exists(file)
+                ? Optional.empty()
+                : Optional.of(VerbResult.refused("no-file", Bundle.Copied_noFile(file)));
+    }
 
     /** Ends a verb with a copy or the refusal to make it. @param done says so, of the file and how much it is */
     static VerbResult end(VerbCall call, BiFunction<Path, String, String> done, Path file, Result<CopyReport> result) {

@@ -1,6 +1,8 @@
 package org.glintery.commands.workshop;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.glintery.api.exchange.TableFiles;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Verb;
@@ -33,6 +35,12 @@ public final class WorkshopImportVerb extends WorkshopVerb {
     @Override
     @Messages({"# {0} - file", "# {1} - how much of each", "WorkshopImportVerb.done=Imported {0}: {1}."})
     public VerbResult run(VerbCall call) {
-        return Tables.carry(call, Bundle::WorkshopImportVerb_done, Workshop::importJson, TableFiles::importTables);
+        return Stream.of(call.value("file"), call.value("tables"))
+                .flatMap(Optional::stream)
+                .map(call::path)
+                .flatMap(file -> Copied.missing(file).stream())
+                .findFirst()
+                .orElseGet(() -> Tables.carry(
+                        call, Bundle::WorkshopImportVerb_done, Workshop::importJson, TableFiles::importTables));
     }
 }

@@ -30,16 +30,19 @@ final class LegendTable {
     private final Map<String, CardEntry> entries = new LinkedHashMap<>();
     private final List<BadRow> badRows = new ArrayList<>();
     private final DoubtfulNumbers doubtful = new DoubtfulNumbers();
+    private final RoughWords rough;
 
     LegendTable(Columns columns, List<CsvRow> rows, Assumed assumed) {
         this.columns = columns;
         this.assumed = assumed;
         List<CsvRow> own = rows.subList(columns.headerRows(), rows.size());
         words = AmountWords.asIn(own.stream()
-                .flatMap(row -> byMeaning(row).entrySet().stream())
-                .filter(cell -> NUMBERS.contains(cell.getKey()))
-                .map(Map.Entry::getValue)
-                .toList());
+                        .flatMap(row -> byMeaning(row).entrySet().stream())
+                        .filter(cell -> NUMBERS.contains(cell.getKey()))
+                        .map(Map.Entry::getValue)
+                        .toList())
+                .inBagsOf(assumed.drillsPerBag());
+        rough = new RoughWords(words);
         own.forEach(this::take);
     }
 
@@ -60,6 +63,7 @@ final class LegendTable {
     List<String> warnings() {
         List<String> warnings = new ArrayList<>(RepeatedSymbols.warnings(lines));
         warnings.addAll(doubtful.warnings());
+        warnings.addAll(rough.warnings());
         return warnings;
     }
 
@@ -71,10 +75,10 @@ final class LegendTable {
             return;
         }
         lines.add(read.line().get());
-        NUMBERS.stream()
-                .map(column -> cells.getOrDefault(column, ""))
-                .forEach(cell ->
-                        words.smallerReading(cell).ifPresent(smaller -> doubtful.add(row.line(), cell, smaller)));
+        NUMBERS.stream().map(column -> cells.getOrDefault(column, "")).forEach(cell -> {
+            words.smallerReading(cell).ifPresent(smaller -> doubtful.add(row.line(), cell, smaller));
+            rough.look(row.line(), cell);
+        });
         entries.merge(read.line().get().drill().code(), read.entry(), LegendTable::fuller);
     }
 

@@ -80,7 +80,7 @@ record RowAmounts(
             Said said = read(Column.BAGS, words, Amount.MOST);
             Optional<Long> bare =
                     said.amount().count().filter(known -> said.bags().isEmpty());
-            if (bare.isEmpty()) {
+            if (bare.isEmpty() || AmountWords.tellPartOfBag(cells.cell(Column.BAGS))) {
                 return said;
             }
             if (bare.get() > Amount.MOST_BAGS) {
@@ -100,10 +100,11 @@ record RowAmounts(
         private Said read(Column column, AmountWords words, long most) {
             Said said = words.read(cells.cell(column), most);
             said.fault().ifPresent(fault -> fault(column, fault, most));
-            if (said.uncountable() && column == Column.NEEDED) {
+            boolean partOfBag = AmountWords.tellPartOfBag(cells.cell(column));
+            if ((said.uncountable() || partOfBag) && column == Column.NEEDED) {
                 // what came may be "some", but a chart asks for a number
                 fault(column, Fault.NOT_WHOLE, most);
-            } else if (said.uncountable()) {
+            } else if (said.uncountable() || partOfBag) {
                 note(column);
             }
             return said;

@@ -154,12 +154,40 @@ class LegendCellsTest {
         Reading reading = text("symbol;code;needed;In the kit\nA;T1;about 200;half a bag\nB;T2;350;5 g\n");
         assertThat(reading.badRows()).isEmpty();
         assertThat(reading.lines().get(0).needed()).contains(200L);
-        assertThat(reading.lines()).extracting(LegendLine::supplied).containsOnly(Amount.unknown());
+        assertThat(reading.lines())
+                .extracting(LegendLine::supplied)
+                .containsExactly(Amount.rough(100, 29), Amount.unknown());
+        assertThat(reading.warnings())
+                .containsExactly(
+                        "Line 2: 'half a bag' was taken for about 100 (±29).",
+                        "Line 3: '5 g' was taken for some, not counted yet.");
         assertThat(reading.lines().get(0).extras())
                 .isEqualTo(Map.of("needed", "about 200", "In the kit", "half a bag"));
         assertThat(reading.lines().get(1).extras()).isEqualTo(Map.of("In the kit", "5 g"));
         assertThat(text("symbol;code;needed\nA;T1;some\n").badRows())
                 .containsExactly(new BadRow(2, "needed: 'some' is not a whole number"));
+    }
+
+    @Test
+    void takesPartsOfABag_byWhatABagHolds() {
+        LegendReader reader = (LegendReader) new LegendReading().create(null);
+        Reading reading = reader.readText(
+                        "symbol;code;bags\nA;T1;half a bag\nB;T2;¼ bag\nC;T3;half a bag\n",
+                        new Assumed("own", Optional.empty(), 1_000))
+                .orThrow();
+        assertThat(reading.lines())
+                .extracting(LegendLine::supplied)
+                .containsExactly(Amount.rough(500, 144), Amount.rough(250, 144), Amount.rough(500, 144));
+        assertThat(reading.lines()).allSatisfy(line -> assertThat(line.bags()).isEmpty());
+        assertThat(reading.warnings())
+                .containsExactly(
+                        "Line 2: 'half a bag' was taken for about 500 (±144), and so on one more line.",
+                        "Line 3: '¼ bag' was taken for about 250 (±144).");
+        assertThat(text("symbol;code;needed;supplied\nA;T1;half a bag;half a boat\n")
+                        .badRows())
+                .containsExactly(new BadRow(
+                        2,
+                        "needed: 'half a bag' is not a whole number; supplied: 'half a boat' is not a whole number"));
     }
 
     @Test

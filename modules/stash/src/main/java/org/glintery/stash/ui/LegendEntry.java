@@ -3,6 +3,7 @@ package org.glintery.stash.ui;
 import java.awt.event.ActionEvent;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
@@ -20,6 +21,7 @@ import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.ColourCard;
 import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.Source;
 import org.glintery.workbench.parts.ChoiceBox;
 import org.glintery.workbench.parts.Columns;
 import org.glintery.workbench.parts.Space;
@@ -45,6 +47,7 @@ final class LegendEntry extends JPanel {
     private final WrappedText trouble = Texts.wrappedHint("");
     private final transient Consumer<LegendLine> add;
     private transient Drill shownNext;
+    private int drillsPerBag = Source.USUAL_DRILLS_PER_BAG;
 
     @Messages({
         "LegendEntry.symbol=Symbol",
@@ -83,7 +86,8 @@ final class LegendEntry extends JPanel {
     }
 
     /** Offers the cards there are, and the kind of drill that is most likely next, unless the user chose another. */
-    void offer(List<String> cards, Drill next) {
+    void offer(List<String> cards, Drill next, int bag) {
+        drillsPerBag = bag;
         Object chosen = card.getSelectedItem();
         if (card.getItemCount() != cards.size()) {
             card.removeAllItems();
@@ -109,7 +113,7 @@ final class LegendEntry extends JPanel {
 
     private void enter() {
         TypedLine typed = new TypedLine(symbol.getText(), code.getText(), needed.getText(), supplied.getText());
-        Result<LegendLine> line = typed.understood(kind());
+        Result<LegendLine> line = typed.understood(kind(), Map.of(), drillsPerBag);
         if (line instanceof Result.Refused<LegendLine> no) {
             trouble.setText(no.refusal().text());
             return;

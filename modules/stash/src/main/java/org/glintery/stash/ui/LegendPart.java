@@ -16,6 +16,7 @@ import org.glintery.api.Result;
 import org.glintery.api.exchange.LegendReader.Assumed;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.LegendLine;
+import org.glintery.api.stash.Source;
 import org.glintery.api.stash.Stash;
 import org.glintery.api.workshop.View;
 import org.glintery.stash.ui.LegendTable.Column;
@@ -51,6 +52,7 @@ final class LegendPart implements ScreenPart<LegendSheet> {
     private final LegendTable model = new LegendTable(this::retype, this::describe);
     private final JTable table;
     private final LegendEntry entry;
+    private int drillsPerBag = Source.USUAL_DRILLS_PER_BAG;
     private final LegendPhoto photo;
     private final WrappedText summary = Texts.wrappedHint("");
     private final BesideOrBelow both;
@@ -124,7 +126,8 @@ final class LegendPart implements ScreenPart<LegendSheet> {
                 table.setRowSelectionInterval(selected, selected);
             }
         }
-        entry.offer(sheet.cards(), sheet.next());
+        entry.offer(sheet.cards(), sheet.next(), sheet.drillsPerBag());
+        drillsPerBag = sheet.drillsPerBag();
         photo.show(sheet.photo());
         both.revalidate();
         summary.setText(LegendSummary.of(sheet));
@@ -166,7 +169,7 @@ final class LegendPart implements ScreenPart<LegendSheet> {
     }
 
     private Assumed assumed() {
-        return new Assumed(entry.chosenCard(), Optional.of(entry.chosenShape()));
+        return new Assumed(entry.chosenCard(), Optional.of(entry.chosenShape()), drillsPerBag);
     }
 
     private void paste() {
@@ -180,7 +183,7 @@ final class LegendPart implements ScreenPart<LegendSheet> {
     }
 
     private void retype(LegendLine shown, TypedLine typed) {
-        Result<LegendLine> now = typed.understood(shown.drill(), shown.extras());
+        Result<LegendLine> now = typed.understood(shown.drill(), shown.extras(), drillsPerBag);
         if (now instanceof Result.Ok<LegendLine> ok) {
             desk.change(edits.replace(shown, ok.value()));
         } else if (now instanceof Result.Refused<LegendLine> no) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.CardEntry;
@@ -19,6 +20,7 @@ import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Stash;
 import org.glintery.api.workshop.Picture;
 import org.glintery.api.workshop.View;
+import org.glintery.stash.BagSize;
 import org.glintery.workbench.parts.DrillLook;
 
 /**
@@ -27,8 +29,9 @@ import org.glintery.workbench.parts.DrillLook;
  * @param cards short names of the cards there are
  * @param next the drill that the next typed line is most likely like
  * @param photo of the printed legend
+ * @param drillsPerBag what a bag of the piece holds
  */
-record LegendSheet(List<Row> rows, List<String> cards, Drill next, Optional<Picture> photo) {
+record LegendSheet(List<Row> rows, List<String> cards, Drill next, Optional<Picture> photo, int drillsPerBag) {
 
     /**
      * A line.
@@ -63,7 +66,7 @@ record LegendSheet(List<Row> rows, List<String> cards, Drill next, Optional<Pict
                     repeated.contains(line.symbol())));
         }
         Optional<Piece> value = view.find(Piece.TYPE, piece).map(stored -> stored.value());
-        return new LegendSheet(rows, cards(view), next(lines, value), legend.photo());
+        return new LegendSheet(rows, cards(view), next(lines, value), legend.photo(), BagSize.of(view, piece));
     }
 
     /** Needed, laid and missing over all lines, as far as they are known. */
@@ -71,11 +74,11 @@ record LegendSheet(List<Row> rows, List<String> cards, Drill next, Optional<Pict
         return rows.stream().mapToLong(row -> row.line().needed().orElse(0L)).sum();
     }
 
-    long sumMissing() {
+    Balance sumMissing() {
         return rows.stream()
                 .flatMap(row -> row.supply().stream())
-                .mapToLong(supply -> supply.missing().orElse(0L))
-                .sum();
+                .map(supply -> supply.missing().orElse(Balance.ZERO))
+                .reduce(Balance.ZERO, Balance::plus);
     }
 
     boolean allNeedsKnown() {

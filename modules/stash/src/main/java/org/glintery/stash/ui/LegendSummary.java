@@ -30,8 +30,9 @@ final class LegendSummary {
             return Bundle.LegendSummary_none();
         }
         String text = sum(sheet);
-        if (sheet.sumMissing() > 0) {
-            text += " " + Bundle.LegendSummary_missing(sheet.sumMissing(), Balance.grouped(sheet.sumMissing()));
+        Balance missing = sheet.sumMissing();
+        if (missing.count() > 0) {
+            text += " " + Bundle.LegendSummary_missing(missing.count(), missing.words());
         }
         boolean repeated = sheet.rows().stream().anyMatch(LegendSheet.Row::repeated);
         return repeated ? text + " " + Bundle.LegendSummary_repeated() : text;

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import javax.swing.table.AbstractTableModel;
-import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.LineSupply;
@@ -131,7 +130,7 @@ final class LegendTable extends AbstractTableModel {
             case NEEDED -> typed.needed();
             case SUPPLIED -> typed.supplied();
             case LAID -> row.supply().map(LegendTable::laid).orElse("");
-            case AT_HAND -> row.supply().map(LegendTable::atHand).orElse("");
+            case AT_HAND -> row.supply().map(supply -> supply.atHand().words()).orElse("");
             case MISSING -> row.supply().map(LegendTable::missing).orElse("");
         };
     }
@@ -163,17 +162,10 @@ final class LegendTable extends AbstractTableModel {
         return supply.laid().isZero() ? "" : supply.laid().words();
     }
 
-    @Messages({"# {0} - how many", "LegendTable.andSome={0} and some"})
-    private static String atHand(LineSupply supply) {
-        return supply.uncounted()
-                ? Bundle.LegendTable_andSome(Balance.grouped(supply.atHand()))
-                : Balance.grouped(supply.atHand());
-    }
-
     @Messages({"LegendTable.notKnown=not known", "LegendTable.enough=enough"})
     private static String missing(LineSupply supply) {
         return supply.missing()
-                .map(missing -> missing == 0 ? Bundle.LegendTable_enough() : Balance.grouped(missing))
+                .map(missing -> missing.isZero() ? Bundle.LegendTable_enough() : missing.words())
                 .orElseGet(Bundle::LegendTable_notKnown);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import org.glintery.api.ledger.Balance;
 import org.glintery.api.stash.LineSupply;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
@@ -20,7 +21,7 @@ record Shortages(List<Short> lines) {
     private static final Set<Standing> BEING_MADE = Set.of(Standing.ON_THE_BENCH, Standing.RESTING);
 
     /** A line of a piece's legend for which drills are missing. */
-    record Short(UUID piece, String title, String symbol, String code, long missing) {}
+    record Short(UUID piece, String title, String symbol, String code, Balance missing) {}
 
     Shortages {
         lines = List.copyOf(lines);
@@ -31,9 +32,9 @@ record Shortages(List<Short> lines) {
         view.all(Piece.TYPE).stream()
                 .filter(piece -> BEING_MADE.contains(piece.value().standing()))
                 .forEach(piece -> stash.supplies(view, piece.id()).stream()
-                        .filter(supply -> supply.missing().orElse(0L) > 0)
+                        .filter(supply -> supply.missing().orElse(Balance.ZERO).count() > 0)
                         .forEach(supply -> all.add(of(piece.id(), piece.value().title(), supply))));
-        all.sort((a, b) -> Long.compare(b.missing(), a.missing()));
+        all.sort((a, b) -> Long.compare(b.missing().count(), a.missing().count()));
         return new Shortages(all);
     }
 

@@ -91,7 +91,7 @@ public final class ShortagesCard implements TodayCard {
             shortages.lines().stream().limit(SHOWN).forEach(line -> {
                 String what = Bundle.ShortagesCard_line(line.title(), line.symbol(), line.code());
                 panel.add(Buttons.link(what, () -> desk.openPiece(line.piece())), "growx 0, wmin 0");
-                panel.add(Texts.line(Bundle.ShortagesCard_missing(Balance.grouped(line.missing()))));
+                panel.add(Texts.line(Bundle.ShortagesCard_missing(line.missing().words())));
             });
             if (shortages.lines().size() > SHOWN) {
                 panel.add(

@@ -1,12 +1,10 @@
 package org.glintery.stash.ui;
 
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
+import org.glintery.api.ledger.AmountWords;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.stash.LegendLine;
@@ -14,12 +12,10 @@ import org.glintery.workbench.parts.TypedAmount;
 import org.openide.util.NbBundle.Messages;
 
 /**
- * A legend line as it is typed, and how it is understood: 1 240 or 1,240 is a number; 2 bags, about 200 and an empty
+ * A legend line as it is typed, and how it is understood: 1 240 or 1,240 is a number; 2 bags, half a bag, about 200 and an empty
  * field are taken for what they say. Pure.
  */
 record TypedLine(String symbol, String code, String needed, String supplied) {
-
-    private static final Pattern BAGS = Pattern.compile("(\\d.*?)\\s*(b|bag|bags)\\.?");
 
     /** The line as it would be typed: what it says is read back. */
     @Messages({
@@ -39,13 +35,9 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
                 supplied);
     }
 
-    /** @param kind the drill without its code */
-    Result<LegendLine> understood(Drill kind) {
-        return understood(kind, Map.of());
-    }
-
+    /** @param kind the drill without its code @param drillsPerBag what a bag of the piece holds */
     @Messages("TypedLine.noCode=A line needs the drill's code, or a name of your own for it.")
-    Result<LegendLine> understood(Drill kind, Map<String, String> extras) {
+    Result<LegendLine> understood(Drill kind, Map<String, String> extras, int drillsPerBag) {
         if (code.isBlank()) {
             return Result.refused("no-code", Bundle.TypedLine_noCode());
         }
@@ -57,28 +49,44 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
                 kind.outline(),
                 kind.card(),
                 code.strip());
-        return TypedAmount.whole(needed).then(need -> supply(need, drill, extras));
+        return TypedAmount.whole(needed).then(need -> supply(need, drill, extras, drillsPerBag));
     }
 
-    private Result<LegendLine> supply(Optional<Long> need, Drill drill, Map<String, String> extras) {
-        String text = supplied.strip().toLowerCase(Locale.ROOT);
-        Matcher bags = BAGS.matcher(text);
-        if (bags.matches()) {
-            return TypedAmount.whole(bags.group(1))
-                    .then(count -> Result.ok(new LegendLine(
-                            symbol.strip(), drill, need, Amount.unknown(), count.map(Long::intValue), extras)));
-        }
-        return TypedAmount.read(text)
-                .then(amount ->
-                        Result.ok(new LegendLine(symbol.strip(), drill, need, amount, Optional.empty(), extras)));
+    @Messages({
+        "# {0} - what was typed",
+        "TypedLine.notAnAmount=''{0}'' is not an amount. Write a number, or words such as ''about 200'', ''2 bags'', "
+                + "''half a bag'' or ''a pinch''."
+    })
+    private Result<LegendLine> supply(
+            Optional<Long> need, Drill drill, Map<String, String> extras, int drillsPerBag) {
+        AmountWords.Said said = AmountWords.alone().inBagsOf(drillsPerBag).read(supplied, Amount.MOST);
+        return said.fault().isPresent()
+                ? Result.refused("not-a-number", Bundle.TypedLine_notAnAmount(supplied.strip()))
+                : Result.ok(new LegendLine(symbol.strip(), drill, need, said.amount(), said.bags(), extras));
     }
 
-    @Messages({"# {0} - how many", "TypedLine.about=about {0}"})
+    /** A rough amount is written so that it is read back as it is. */
+    @Messages({
+        "# {0} - how many",
+        "TypedLine.about=about {0}",
+        "# {0} - how many",
+        "# {1} - uncertainty",
+        "TypedLine.spread={0} \u00b1 {1}"
+    })
     private static String written(Amount amount) {
-        return amount.count()
-                .map(count -> amount.uncertainty() > 0
-                        ? Bundle.TypedLine_about(Balance.grouped(count))
-                        : Balance.grouped(count))
-                .orElse("");
+        return amount.count().map(count -> written(amount, count)).orElse("");
+    }
+
+    private static String written(Amount amount, long count) {
+        String number = Balance.grouped(count);
+        if (amount.uncertainty() == 0) {
+            return number;
+        }
+        String about = Bundle.TypedLine_about(number);
+        boolean same = AmountWords.alone()
+                .read(about, Amount.MOST)
+                .amount()
+                .equals(Amount.rough(count, amount.uncertainty()));
+        return same ? about : Bundle.TypedLine_spread(number, Balance.grouped(amount.uncertainty()));
     }
 }

@@ -30,14 +30,14 @@ public final class DrillsFindVerb implements Verb {
     /**
      * A drill.
      *
-     * @param available in the house and not set aside
+     * @param available in the house, neither set aside nor kept for repairs; below zero where more is set aside than is left
      */
     public record FoundDrill(
             DrillAnswer drill,
             Optional<String> name,
             Optional<String> hex,
-            long inTheHouse,
-            long available,
+            Balance inTheHouse,
+            Balance available,
             List<Place> places) {}
 
     /**
@@ -109,11 +109,27 @@ public final class DrillsFindVerb implements Verb {
             table.row(
                     one.drill().card() + " " + one.drill().code(),
                     one.name().orElse(""),
-                    Balance.grouped(one.inTheHouse()),
-                    Balance.grouped(one.available()),
+                    one.inTheHouse().words(),
+                    available(one.available()),
                     where);
         }
         return VerbResult.said(new Found(found), table.toString());
+    }
+
+    @Messages({
+        "# {0} - how many",
+        "DrillsFindVerb.short={0} short",
+        "# {0} - how many",
+        "DrillsFindVerb.shortOfCounted={0} short, but for some not counted yet"
+    })
+    private static String available(Balance available) {
+        if (available.count() >= 0) {
+            return available.words();
+        }
+        String tooFew = new Balance(-available.count(), available.variance(), 0).words();
+        return available.uncounted() == 0
+                ? Bundle.DrillsFindVerb_short(tooFew)
+                : Bundle.DrillsFindVerb_shortOfCounted(tooFew);
     }
 
     @Messages({

@@ -103,10 +103,13 @@ public final class DrillsLedgerVerb implements Verb {
                                                 spot)))))));
     }
 
+    @Messages({"# {0} - what was written", "DrillsLedgerVerb.noSpot=There is no ''{0}'' here."})
     private static Result<Optional<Spot>> spot(VerbCall call) {
         return call.value("spot")
                 .map(written -> SpotNames.resolve(call.workshop().view(), written)
-                        .then(resolved -> Result.ok(Optional.of(resolved.spot()))))
+                        .then(resolved -> resolved.toMake().isEmpty()
+                                ? Result.ok(Optional.of(resolved.spot()))
+                                : Result.refused("unknown-name", Bundle.DrillsLedgerVerb_noSpot(written))))
                 .orElse(Result.ok(Optional.empty()));
     }
 

@@ -112,7 +112,7 @@ public record KitAdded(
         piece.legend()
                 .forEach(line -> table.row(
                         line.symbol(),
-                        line.drill().card() + " " + line.drill().code(),
+                        line.drill().drill().words(),
                         line.needed().map(Balance::grouped).orElse(Bundle.KitAdded_notKnown()),
                         line.supplied().words(),
                         line.bags().map(Balance::grouped).orElse("")));
@@ -143,9 +143,20 @@ public record KitAdded(
         "# {1} - lines",
         "# {2} - lines in words",
         "# {3} - id",
-        "KitAdded.wouldUnknown=Would shelve {0}: {1,choice,0#{2} lines|1#{2} line|1<{2} lines}, drills not known ({3})"
+        "KitAdded.wouldUnknown=Would shelve {0}: {1,choice,0#{2} lines|1#{2} line|1<{2} lines}, drills not known ({3})",
+        "# {0} - title",
+        "# {1} - id",
+        "KitAdded.shelvedBare=Shelved {0}: no legend yet ({1})",
+        "# {0} - title",
+        "# {1} - id",
+        "KitAdded.wouldBare=Would shelve {0}: no legend yet ({1})"
     })
     private String shelved(PieceAdded piece) {
+        if (piece.legend().isEmpty()) {
+            return imported
+                    ? Bundle.KitAdded_shelvedBare(piece.title(), piece.id())
+                    : Bundle.KitAdded_wouldBare(piece.title(), piece.id());
+        }
         int count = piece.legend().size();
         String lines = Balance.grouped(count);
         boolean known = piece.legend().stream().allMatch(line -> line.needed().isPresent());

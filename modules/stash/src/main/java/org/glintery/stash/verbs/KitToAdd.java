@@ -17,6 +17,7 @@ import org.glintery.api.stash.ColourCard;
 import org.glintery.api.stash.Legend;
 import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.NewKit;
+import org.glintery.api.stash.Source;
 import org.glintery.api.storage.KeepingPlaces;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.workshop.Blob;
@@ -108,12 +109,27 @@ record KitToAdd(NewKit kit, Optional<Reading> reading, List<Operation> making) {
         if (legend.isEmpty()) {
             return Result.ok(Optional.empty());
         }
-        return WordOption.word(call, "shape", Shape.class)
+        return bagSize(call).then(size -> WordOption.word(call, "shape", Shape.class)
                 .then(shape -> call.workshop()
                         .find(LegendReader.class)
-                        .map(reader -> reader.read(legend.get(), new Assumed(card(call), shape)))
+                        .map(reader -> reader.read(legend.get(), new Assumed(card(call), shape, drillsPerBag(call, size))))
                         .orElseGet(() -> needsExchange(Bundle.KitToAdd_noLegends()))
-                        .then(reading -> Result.ok(Optional.of(reading))));
+                        .then(reading -> withLines(legend.get(), reading))));
+    }
+
+    private static int drillsPerBag(VerbCall call, Optional<Integer> told) {
+        return told.orElseGet(
+                () -> Source.drillsPerBag(call.workshop().view(), call.value("source")));
+    }
+
+    @Messages({
+        "# {0} - file",
+        "KitToAdd.noLine={0} is a legend without a line. Nothing was imported; give the kit a --title alone if its legend is to follow."
+    })
+    private static Result<Optional<Reading>> withLines(Path legend, Reading reading) {
+        return reading.lines().isEmpty() && reading.badRows().isEmpty()
+                ? Result.refused("no-line", Bundle.KitToAdd_noLine(legend.getFileName()))
+                : Result.ok(Optional.of(reading));
     }
 
     private static String card(VerbCall call) {

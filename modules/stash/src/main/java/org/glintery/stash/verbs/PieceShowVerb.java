@@ -37,13 +37,7 @@ public final class PieceShowVerb implements Verb {
 
     /** How a drill stands; lines that share one are told of on the first. @param line from 1 */
     public record SupplyAnswer(
-            int line,
-            String symbol,
-            DrillAnswer drill,
-            Balance laid,
-            long atHand,
-            boolean uncounted,
-            Optional<Long> missing) {}
+            int line, String symbol, DrillAnswer drill, Balance laid, Balance atHand, Optional<Balance> missing) {}
 
     @Override
     public String name() {
@@ -139,8 +133,8 @@ public final class PieceShowVerb implements Verb {
                 name(view, supply.line()),
                 supply.line().needed().map(Balance::grouped).orElse(Bundle.PieceShowVerb_notKnown()),
                 supply.laid().words(),
-                Balance.grouped(supply.atHand()),
-                supply.missing().map(Balance::grouped).orElse(Bundle.PieceShowVerb_notKnown())));
+                supply.atHand().words(),
+                supply.missing().map(Balance::words).orElse(Bundle.PieceShowVerb_notKnown())));
         return table;
     }
 
@@ -162,7 +156,6 @@ public final class PieceShowVerb implements Verb {
                 DrillAnswer.of(supply.line().drill()),
                 supply.laid(),
                 supply.atHand(),
-                supply.uncounted(),
                 supply.missing());
     }
 }

@@ -9,6 +9,7 @@ import org.glintery.api.Result;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.WrittenDecimal;
+import org.glintery.api.verb.WrittenWhole;
 import org.openide.util.NbBundle.Messages;
 
 /** Options whose value is a number or one of a few words. What can't be understood is refused as {@code usage}. */
@@ -58,15 +59,8 @@ final class WordOption {
         if (written.isEmpty()) {
             return Result.ok(Optional.empty());
         }
-        try {
-            long number = Long.parseLong(written.get().strip());
-            if (number >= least && number <= most) {
-                return Result.ok(Optional.of(number));
-            }
-        } catch (NumberFormatException e) {
-            // told below, as for a number that is out of range
-        }
-        return Result.refused(
+        Optional<Long> number = WrittenWhole.of(written.get()).filter(n -> n >= least && n <= most);
+        return number.isPresent() ? Result.ok(number) : Result.refused(
                 USAGE, Bundle.WordOption_whole(option, Balance.grouped(least), Balance.grouped(most), written.get()));
     }
 

@@ -26,12 +26,13 @@ class LegendWordsTest {
         List<LegendSheet.Row> rows = new ArrayList<>();
         for (LegendLine line : lines) {
             Optional<LineSupply> supply = rows.isEmpty()
-                    ? Optional.of(new LineSupply(0, line, Balance.ZERO, 0, false, Optional.of(missing)))
+                    ? Optional.of(new LineSupply(
+                            0, line, Balance.ZERO, Balance.ZERO, Optional.of(new Balance(missing, 0, 0))))
                     : Optional.empty();
             rows.add(new LegendSheet.Row(
                     line, DrillLook.of(line.drill(), CardEntry.UNKNOWN), CardEntry.UNKNOWN, supply, false));
         }
-        return new LegendSheet(rows, List.of(), T1, Optional.empty());
+        return new LegendSheet(rows, List.of(), T1, Optional.empty(), 200);
     }
 
     @Test

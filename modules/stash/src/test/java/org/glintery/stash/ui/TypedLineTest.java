@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.glintery.stash.WorkshopInFolder.T1;
 import static org.glintery.stash.WorkshopInFolder.refusal;
 
+import java.util.Map;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.stash.LegendLine;
 import org.junit.jupiter.api.Test;
@@ -11,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class TypedLineTest {
 
     private static LegendLine line(String needed, String supplied) {
-        return new TypedLine("A", " T9 ", needed, supplied).understood(T1).orThrow();
+        return new TypedLine("A", " T9 ", needed, supplied).understood(T1, Map.of(), 300).orThrow();
     }
 
     @Test
@@ -41,6 +42,19 @@ class TypedLineTest {
         assertThat(line("", "250").supplied()).isEqualTo(Amount.counted(250));
     }
 
+    /** A quarter of a bag either way, as likely all over: 75 / sqrt(3) = 43. */
+    @Test
+    void understandsPartsOfABag_asRoughNumbers() {
+        assertThat(line("", "half a bag").supplied()).isEqualTo(Amount.rough(150, 43));
+        assertThat(line("", "Most of a bag").supplied()).isEqualTo(Amount.rough(225, 43));
+        assertThat(line("", "a pinch").supplied()).isEqualTo(Amount.unknown());
+        assertThat(TypedLine.of(line("", "half a bag")).supplied()).isEqualTo("150 ± 43");
+        assertThat(line("", "150 ± 43").supplied()).isEqualTo(Amount.rough(150, 43));
+        assertThat(refusal(new TypedLine("A", "T1", "", "half a boat").understood(T1, Map.of(), 300)).text())
+                .isEqualTo("'half a boat' is not an amount. Write a number, or words such as 'about 200', '2 bags', "
+                        + "'half a bag' or 'a pinch'.");
+    }
+
     @Test
     void givesBackWhatWasTyped() {
         for (String supplied : new String[] {
@@ -52,15 +66,15 @@ class TypedLineTest {
 
     @Test
     void refusesWhatIsNoNumber_andALineWithoutACode() {
-        assertThat(refusal(new TypedLine("A", "T1", "lots", "").understood(T1)).text())
+        assertThat(refusal(new TypedLine("A", "T1", "lots", "").understood(T1, Map.of(), 300)).text())
                 .isEqualTo("'lots' is not a number of drills.");
         for (String typed : new String[] {"12.5", "1,24", "1.240,5", "1,240.240", "0.500"}) {
-            assertThat(refusal(new TypedLine("A", "T1", typed, "").understood(T1))
+            assertThat(refusal(new TypedLine("A", "T1", typed, "").understood(T1, Map.of(), 300))
                             .code())
                     .as(typed)
                     .isEqualTo("not-a-number");
         }
-        assertThat(refusal(new TypedLine("A", " ", "1", "").understood(T1)).code())
+        assertThat(refusal(new TypedLine("A", " ", "1", "").understood(T1, Map.of(), 300)).code())
                 .isEqualTo("no-code");
     }
 }

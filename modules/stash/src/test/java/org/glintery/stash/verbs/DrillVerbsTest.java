@@ -3,12 +3,14 @@ package org.glintery.stash.verbs;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.glintery.stash.WorkshopInFolder.T1;
 import static org.glintery.stash.WorkshopInFolder.line;
+import static org.glintery.stash.WorkshopInFolder.silent;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.UUID;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
@@ -121,8 +123,8 @@ class DrillVerbsTest {
         assertThat(((DrillsFindVerb.Found) ((VerbResult.Said) found).answer()).drills())
                 .singleElement()
                 .satisfies(one -> {
-                    assertThat(one.inTheHouse()).isEqualTo(32);
-                    assertThat(one.available()).isEqualTo(12);
+                    assertThat(one.inTheHouse().count()).isEqualTo(32);
+                    assertThat(one.available().count()).isEqualTo(12);
                 });
     }
 
@@ -272,6 +274,21 @@ class DrillVerbsTest {
     }
 
     @Test
+    void ledgerRefusesASpotThatIsNotThere() {
+        move("T1", "supplier", "bag:b1", "12");
+        assertThat(new DrillsLedgerVerb().run(call().with("spot", "bag:zzz")))
+                .isEqualTo(VerbResult.wrongUsage("There is no 'bag:zzz' here."));
+        assertThat(new DrillsLedgerVerb().run(call().with("spot", "bag:b1"))).isInstanceOf(VerbResult.Streamed.class);
+    }
+
+    @Test
+    void takesNumbersAsWePrintThem() {
+        move("T1", "supplier", "bag:b1", "1\u2009200");
+        move("T1", "supplier", "bag:b1", "1 200");
+        assertThat(shop.count(shop.bagNamed("b1"), T1)).isEqualTo(2_400);
+    }
+
+    @Test
     void postPrintsBareIds_andRefusedLinesAsJson() throws IOException {
         String id = "11111111-2222-3333-4444-555555555555";
         String line = "{\"id\":\"" + id + "\",\"drill\":{\"shape\":\"round\",\"code\":\"T1\"},\"from\":\"supplier\","
@@ -291,6 +308,58 @@ class DrillVerbsTest {
         assertThat(text(new PieceShowVerb().run(call().with("piece", "rope-walk"))))
                 .startsWith("Rope-walk, shelved")
                 .contains("300");
+    }
+
+    @Test
+    void neverSaysNoneOfWhatNobodyCounted() {
+        shop.shelve("Rope-walk", silent("A", T1));
+
+        assertThat(text(new PieceShowVerb().run(call().with("piece", "Rope-walk"))))
+                .containsPattern("not known +0 +some, not counted yet +not known");
+        assertThat(text(new DrillsFindVerb().run(call().with("text", "T1"))))
+                .containsPattern("own T1 +some, not counted yet +some, not counted yet +bag Rope-walk: some");
+    }
+
+    @Test
+    void findTellsHowSureItIs() {
+        new DrillsMoveVerb()
+                .run(call().with("code", "T1")
+                        .with("from", "supplier")
+                        .with("to", "bag:b1")
+                        .with("count", "2000")
+                        .with("give-or-take", "32"));
+
+        assertThat(text(new DrillsFindVerb().run(call().with("text", "T1"))))
+                .containsPattern("own T1 +about 2\u2009000 \\(±32\\) +about 2\u2009000 \\(±32\\) +bag b1: about");
+    }
+
+    @Test
+    void saysHowManyAreShort_whenMoreIsLostThanIsFree() {
+        shop.shelve("Rope-walk", line("A", T1, 500, 200));
+        FakeCall call = call().with("code", "T1")
+                .with("from", "bag:Rope-walk")
+                .with("to", "lost")
+                .with("count", "150");
+        new DrillsMoveVerb().run(call);
+
+        assertThat(call.said).containsExactly("200 are set aside of T1 for Rope-walk; 150 short now.");
+        assertThat(text(new DrillsFindVerb().run(call().with("text", "T1"))))
+                .containsPattern("own T1 +50 +150 short +");
+        FakeCall counted =
+                call().with("code", "T1").with("spot", "bag:Rope-walk").with("count", "20");
+        new DrillsStocktakeVerb().run(counted);
+        assertThat(counted.said).containsExactly("200 are set aside of T1 for Rope-walk; 180 short now.");
+    }
+
+    @Test
+    void saysWhatToDo_whenWhatIsSetAsideIsGivenAway() {
+        shop.shelve("Rope-walk", line("A", T1, 500, 200));
+
+        assertThat(((VerbResult.Refused) move("T1", "bag:Rope-walk", "swapped:Ada", "150")).refusal())
+                .isEqualTo(new Refusal(
+                        "reserved",
+                        "200 are set aside of T1 for Rope-walk, and 150 too few would be left. Nothing was moved. "
+                                + "Complete Rope-walk or let it go first."));
     }
 
     @Test

@@ -116,7 +116,25 @@ class KitAddVerbTest {
         assertThat(((VerbResult.Said) unknown).text())
                 .startsWith("Would shelve Ferry: 1 line, drills not known (")
                 .contains("Read as UTF-8, separated by semicolons.");
-        assertThat(((VerbResult.Said) none).text()).startsWith("Shelved Net loft: 0 lines, 0 drills (");
+        assertThat(((VerbResult.Said) none).text()).startsWith("Shelved Net loft: no legend yet (");
+    }
+
+    @Test
+    void refusesALegendWithoutALine() throws IOException {
+        for (FakeCall call : new FakeCall[] {call(), call().flagged("preview")}) {
+            VerbResult result = add(call.with("legend", legend("Symbol;Code;Needed\n")));
+            assertThat(((VerbResult.Refused) result).refusal().text())
+                    .startsWith("rope-walk_two.csv is a legend without a line. Nothing was imported");
+        }
+        assertThat(shop.view().all(Kit.TYPE)).isEmpty();
+    }
+
+    @Test
+    void previewTellsShapeAndCoating() throws IOException {
+        VerbResult result = add(call().with("legend", legend("Symbol;Code;Shape;Coating\nA;T1;square;metallic\n"))
+                .flagged("preview"));
+
+        assertThat(((VerbResult.Said) result).text()).contains("own T1, square 2.5 mm, metallic");
     }
 
     @Test

@@ -7,6 +7,7 @@ import org.glintery.api.time.About;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.WrittenDay;
+import org.glintery.api.verb.WrittenWhole;
 import org.openide.util.NbBundle.Messages;
 
 /** Numbers and dates among a verb's options; what can't be understood ends the verb as wrong usage. */
@@ -27,7 +28,7 @@ final class Asked {
         if (written.isEmpty()) {
             return next.apply(Optional.empty());
         }
-        Optional<Long> number = number(written.get());
+        Optional<Long> number = WrittenWhole.of(written.get());
         if (number.filter(n -> n >= least && n <= most).isPresent()) {
             return next.apply(number);
         }
@@ -47,13 +48,5 @@ final class Asked {
         }
         Optional<About> said = WrittenDay.of(call, written.get());
         return said.isPresent() ? next.apply(said) : VerbResult.wrongUsage(Bundle.Asked_noDate(option, written.get()));
-    }
-
-    private static Optional<Long> number(String written) {
-        try {
-            return Optional.of(Long.parseLong(written.strip()));
-        } catch (NumberFormatException e) {
-            return Optional.empty();
-        }
     }
 }

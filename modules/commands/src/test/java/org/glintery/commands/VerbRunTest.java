@@ -237,7 +237,9 @@ class VerbRunTest {
 
         Verb changing = new SpokenVerb("say", call -> {
             call.workshop()
-                    .apply(ChangeSet.named("Set up").put(Settings.TYPE, Settings.ID, Settings.USUAL).build())
+                    .apply(ChangeSet.named("Set up")
+                            .put(Settings.TYPE, Settings.ID, Settings.USUAL)
+                            .build())
                     .orThrow();
             return VerbResult.refused("too-late", "It is too late.");
         });

@@ -168,7 +168,13 @@ class PieceCompletionTest {
                 ChangeSet.named("Keep some").create(Bag.TYPE, packet, bag).build()));
         Spot spot = new Spot.InBag(packet);
         shop.apply(shop.stash().move(shop.view(), DrillMovesTest.request(T1, Spot.SUPPLIER, spot, 20, false)));
-        assertThat(shop.stash().supplies(shop.view(), piece).get(0).missing().orElseThrow().count()).isEqualTo(100);
+        assertThat(shop.stash()
+                        .supplies(shop.view(), piece)
+                        .get(0)
+                        .missing()
+                        .orElseThrow()
+                        .count())
+                .isEqualTo(100);
 
         shop.apply(completing(piece));
         assertThat(shop.count(spot, T1)).isEqualTo(20);

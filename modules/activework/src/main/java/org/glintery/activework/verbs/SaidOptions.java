@@ -95,7 +95,8 @@ final class SaidOptions {
             wrong(
                     any
                             ? Bundle.SaidOptions_noWhole(option, written.get())
-                            : Bundle.SaidOptions_noWholeFromTo(option, Balance.grouped(least), Balance.grouped(most), written.get()));
+                            : Bundle.SaidOptions_noWholeFromTo(
+                                    option, Balance.grouped(least), Balance.grouped(most), written.get()));
         }
         return number;
     }

@@ -39,10 +39,11 @@ public final class WorkshopRestoreVerb extends WorkshopVerb {
     public VerbResult run(VerbCall call) {
         Path file = call.path(call.need("file"));
         Path folder = newFolder(call);
-        return Copied.missing(file).orElseGet(() -> Copied.end(
-                call,
-                (from, counts) -> Bundle.WorkshopRestoreVerb_done(folder, from, counts),
-                file,
-                call.workshops().restore(file, folder)));
+        return Copied.missing(file)
+                .orElseGet(() -> Copied.end(
+                        call,
+                        (from, counts) -> Bundle.WorkshopRestoreVerb_done(folder, from, counts),
+                        file,
+                        call.workshops().restore(file, folder)));
     }
 }

@@ -57,8 +57,7 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
         "TypedLine.notAnAmount=''{0}'' is not an amount. Write a number, or words such as ''about 200'', ''2 bags'', "
                 + "''half a bag'' or ''a pinch''."
     })
-    private Result<LegendLine> supply(
-            Optional<Long> need, Drill drill, Map<String, String> extras, int drillsPerBag) {
+    private Result<LegendLine> supply(Optional<Long> need, Drill drill, Map<String, String> extras, int drillsPerBag) {
         AmountWords.Said said = AmountWords.alone().inBagsOf(drillsPerBag).read(supplied, Amount.MOST);
         return said.fault().isPresent()
                 ? Result.refused("not-a-number", Bundle.TypedLine_notAnAmount(supplied.strip()))
@@ -83,10 +82,8 @@ record TypedLine(String symbol, String code, String needed, String supplied) {
             return number;
         }
         String about = Bundle.TypedLine_about(number);
-        boolean same = AmountWords.alone()
-                .read(about, Amount.MOST)
-                .amount()
-                .equals(Amount.rough(count, amount.uncertainty()));
+        boolean same =
+                AmountWords.alone().read(about, Amount.MOST).amount().equals(Amount.rough(count, amount.uncertainty()));
         return same ? about : Bundle.TypedLine_spread(number, Balance.grouped(amount.uncertainty()));
     }
 }

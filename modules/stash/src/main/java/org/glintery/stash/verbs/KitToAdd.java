@@ -109,17 +109,18 @@ record KitToAdd(NewKit kit, Optional<Reading> reading, List<Operation> making) {
         if (legend.isEmpty()) {
             return Result.ok(Optional.empty());
         }
-        return bagSize(call).then(size -> WordOption.word(call, "shape", Shape.class)
-                .then(shape -> call.workshop()
-                        .find(LegendReader.class)
-                        .map(reader -> reader.read(legend.get(), new Assumed(card(call), shape, drillsPerBag(call, size))))
-                        .orElseGet(() -> needsExchange(Bundle.KitToAdd_noLegends()))
-                        .then(reading -> withLines(legend.get(), reading))));
+        return bagSize(call)
+                .then(size -> WordOption.word(call, "shape", Shape.class)
+                        .then(shape -> call.workshop()
+                                .find(LegendReader.class)
+                                .map(reader -> reader.read(
+                                        legend.get(), new Assumed(card(call), shape, drillsPerBag(call, size))))
+                                .orElseGet(() -> needsExchange(Bundle.KitToAdd_noLegends()))
+                                .then(reading -> withLines(legend.get(), reading))));
     }
 
     private static int drillsPerBag(VerbCall call, Optional<Integer> told) {
-        return told.orElseGet(
-                () -> Source.drillsPerBag(call.workshop().view(), call.value("source")));
+        return told.orElseGet(() -> Source.drillsPerBag(call.workshop().view(), call.value("source")));
     }
 
     @Messages({

@@ -60,8 +60,11 @@ final class WordOption {
             return Result.ok(Optional.empty());
         }
         Optional<Long> number = WrittenWhole.of(written.get()).filter(n -> n >= least && n <= most);
-        return number.isPresent() ? Result.ok(number) : Result.refused(
-                USAGE, Bundle.WordOption_whole(option, Balance.grouped(least), Balance.grouped(most), written.get()));
+        return number.isPresent()
+                ? Result.ok(number)
+                : Result.refused(
+                        USAGE,
+                        Bundle.WordOption_whole(option, Balance.grouped(least), Balance.grouped(most), written.get()));
     }
 
     /** A decimal number with a point or a comma, above 0. */

@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 class TypedLineTest {
 
     private static LegendLine line(String needed, String supplied) {
-        return new TypedLine("A", " T9 ", needed, supplied).understood(T1, Map.of(), 300).orThrow();
+        return new TypedLine("A", " T9 ", needed, supplied)
+                .understood(T1, Map.of(), 300)
+                .orThrow();
     }
 
     @Test
@@ -50,7 +52,8 @@ class TypedLineTest {
         assertThat(line("", "a pinch").supplied()).isEqualTo(Amount.unknown());
         assertThat(TypedLine.of(line("", "half a bag")).supplied()).isEqualTo("150 ± 43");
         assertThat(line("", "150 ± 43").supplied()).isEqualTo(Amount.rough(150, 43));
-        assertThat(refusal(new TypedLine("A", "T1", "", "half a boat").understood(T1, Map.of(), 300)).text())
+        assertThat(refusal(new TypedLine("A", "T1", "", "half a boat").understood(T1, Map.of(), 300))
+                        .text())
                 .isEqualTo("'half a boat' is not an amount. Write a number, or words such as 'about 200', '2 bags', "
                         + "'half a bag' or 'a pinch'.");
     }
@@ -66,7 +69,8 @@ class TypedLineTest {
 
     @Test
     void refusesWhatIsNoNumber_andALineWithoutACode() {
-        assertThat(refusal(new TypedLine("A", "T1", "lots", "").understood(T1, Map.of(), 300)).text())
+        assertThat(refusal(new TypedLine("A", "T1", "lots", "").understood(T1, Map.of(), 300))
+                        .text())
                 .isEqualTo("'lots' is not a number of drills.");
         for (String typed : new String[] {"12.5", "1,24", "1.240,5", "1,240.240", "0.500"}) {
             assertThat(refusal(new TypedLine("A", "T1", typed, "").understood(T1, Map.of(), 300))
@@ -74,7 +78,8 @@ class TypedLineTest {
                     .as(typed)
                     .isEqualTo("not-a-number");
         }
-        assertThat(refusal(new TypedLine("A", " ", "1", "").understood(T1, Map.of(), 300)).code())
+        assertThat(refusal(new TypedLine("A", " ", "1", "").understood(T1, Map.of(), 300))
+                        .code())
                 .isEqualTo("no-code");
     }
 }

@@ -41,6 +41,7 @@ class ChangeVerbsTest {
             "piece show",
             "workshop backup",
             "workshop check",
+            "workshop copy",
             "workshop demo",
             "workshop export",
             "workshop history",

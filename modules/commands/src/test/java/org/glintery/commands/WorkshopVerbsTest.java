@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.glintery.api.Json;
 import org.glintery.api.verb.Verb;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -60,6 +61,29 @@ class WorkshopVerbsTest {
         assertThat(run("workshop", "restore", "copy.zip", "--workshop", "second")
                         .ending())
                 .isEqualTo(Ending.REFUSED);
+    }
+
+    @Test
+    void copiesIntoASecondFolder_onceForWhatChanged() throws Exception {
+        Path stick = Files.createDirectory(home.resolve("stick"));
+        CapturedRun first = run("workshop", "copy", "stick", "--json");
+        assertThat(first.json().get("made")).contains(new Json.Flag(true));
+        Path copy = Path.of(first.json().text("file").orElseThrow());
+        assertThat(copy).isNotEmptyFile().hasParent(stick);
+
+        assertThat(run("workshop", "copy", "stick").out())
+                .isEqualTo("Nothing changed since it was copied to " + copy + ".\n");
+        run("workshop", "undo");
+        assertThat(run("workshop", "copy", "stick").out()).startsWith("Copied to " + stick);
+        assertThat(stick.toFile().list()).hasSize(2);
+    }
+
+    @Test
+    void refusesToCopy_whereNoFolderIsOrInsideTheWorkshop() {
+        CapturedRun nowhere = run("workshop", "copy", "stick", "--json");
+        assertThat(nowhere.ending()).isEqualTo(Ending.REFUSED);
+        assertThat(nowhere.refused().text("code")).contains("no-folder");
+        assertThat(run("workshop", "copy", "Glintery").err()).contains("inside the workshop's own folder");
     }
 
     @Test

@@ -13,9 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.text.MessageFormat;
 import java.util.Locale;
-import java.util.ResourceBundle;
 import java.util.UUID;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -143,7 +141,6 @@ public final class NewFile {
     }
 
     private static String text(String key, Object... values) {
-        ResourceBundle texts = ResourceBundle.getBundle(NewFile.class.getPackageName() + ".Bundle");
-        return MessageFormat.format(texts.getString("NewFile." + key), values);
+        return DiskTexts.text("NewFile." + key, values);
     }
 }

@@ -1,18 +1,23 @@
 package org.glintery.workbench.desk;
 
 import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.workshop.Applied;
 import org.glintery.api.workshop.ChangeSet;
@@ -36,6 +41,9 @@ public final class WorkshopDesk implements Desk {
     private final Consumer<UUID> pieceOpener;
     private final ExecutorService changes = single("Changes");
     private final ExecutorService reckoning = Executors.newCachedThreadPool(work -> named(work, "Reckoning"));
+    private final List<Runnable> lastThings = new CopyOnWriteArrayList<>();
+    private final ReentrantLock gate = new ReentrantLock();
+    private boolean closed;
 
     public WorkshopDesk(Workshop workshop, Clock clock, Speech speech, Consumer<UUID> pieceOpener) {
         this.workshop = workshop;
@@ -140,6 +148,29 @@ public final class WorkshopDesk implements Desk {
         speech.say(sentence);
     }
 
+    /** Says that something was not done. Event thread. */
+    public void refuse(Refusal refusal) {
+        speech.refuse(refusal);
+    }
+
+    /**
+     * Does work of ours that the workshop may not be closed under, such as copying it; one after another. Empty when it is
+     * closed already. Disk; not on the event thread.
+     */
+    public <T> Optional<T> whileOpen(Supplier<T> work) {
+        gate.lock();
+        try {
+            return closed ? Optional.empty() : Optional.of(work.get());
+        } finally {
+            gate.unlock();
+        }
+    }
+
+    /** @param last done when all changes are made, before the workshop is closed */
+    public void beforeClosing(Runnable last) {
+        lastThings.add(last);
+    }
+
     /** Finishes what is under way and closes the workshop. Disk; not on the event thread. */
     public void close() {
         changes.shutdown(); // those that wait are still built and made
@@ -150,8 +181,16 @@ public final class WorkshopDesk implements Desk {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        reckoning.shutdown();
-        workshop.close();
+        gate.lock();
+        try {
+            lastThings.forEach(Runnable::run);
+        } finally {
+            lastThings.clear();
+            closed = true;
+            reckoning.shutdown();
+            workshop.close();
+            gate.unlock();
+        }
     }
 
     private static ExecutorService single(String name) {

@@ -3,16 +3,14 @@ package org.glintery.workbench.menu;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshop.CopyReport;
-import org.glintery.api.workshop.Workshop.Registration;
+import org.glintery.workbench.copies.CopyNews;
 import org.glintery.workbench.desk.LongWork;
 import org.glintery.workbench.spi.Desk;
 import org.openide.util.NbBundle.Messages;
@@ -21,15 +19,7 @@ import org.openide.util.NbBundle.Messages;
 public final class Copies {
     private static final DateTimeFormatter IN_NAMES = DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmm");
 
-    private static final List<Runnable> AFTER_BACKUPS = new CopyOnWriteArrayList<>();
-
     private Copies() {}
-
-    /** Calls back on the event thread after each backup, until it is closed. */
-    public static Registration afterBackups(Runnable listener) {
-        AFTER_BACKUPS.add(listener);
-        return () -> AFTER_BACKUPS.remove(listener);
-    }
 
     /** Asks where to. */
     @Messages({
@@ -46,7 +36,7 @@ public final class Copies {
         Files.save(Bundle.Copies_backUpTitle(), name)
                 .ifPresent(file -> copy(desk, Bundle.Copies_backingUp(), () -> workshop.backup(file), report -> {
                     desk.say(Bundle.Copies_backedUp(file.getFileName(), report.documents()));
-                    AFTER_BACKUPS.forEach(Runnable::run);
+                    CopyNews.tell();
                 }));
     }
 

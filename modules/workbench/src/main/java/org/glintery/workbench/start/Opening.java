@@ -16,6 +16,7 @@ import org.glintery.api.workshop.DemoWorkshop;
 import org.glintery.api.workshop.Settings;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshops;
+import org.glintery.workbench.copies.FolderCopying;
 import org.glintery.workbench.desk.CurrentDesk;
 import org.glintery.workbench.desk.LongWork;
 import org.glintery.workbench.desk.WindowSpeech;
@@ -135,8 +136,11 @@ public final class Opening {
     private void show(Workshop workshop) {
         var desk = new WorkshopDesk(workshop, Clock.systemDefaultZone(), speech, PieceWindow::show);
         PieceWindow.closeAll();
+        FolderCopying copying = FolderCopying.at(desk);
+        desk.beforeClosing(copying::beforeClosing);
         CurrentDesk.get().put(Optional.of(desk)).ifPresent(old -> BACKGROUND.execute(old::close));
         WindowTitle.show(Optional.of(workshop.folder()));
+        copying.afterOpening();
     }
 
     /** Closes the workshop that is open. */

@@ -10,6 +10,8 @@ import org.glintery.api.time.About;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop.BackedUp;
 import org.glintery.api.workshop.Workshop.Registration;
+import org.glintery.workbench.copies.CopyNews;
+import org.glintery.workbench.copies.FolderCopying;
 import org.glintery.workbench.menu.Copies;
 import org.glintery.workbench.parts.Buttons;
 import org.glintery.workbench.parts.Pictogram;
@@ -22,7 +24,7 @@ import org.glintery.workbench.spi.TodayCard;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
-/** When the workshop was last copied, and the button that copies it. */
+/** When the workshop was last copied, the button that copies it, and the folder it is copied into by itself. */
 @ServiceProvider(service = TodayCard.class)
 public final class BackupCard implements TodayCard {
     private static final int POSITION = 900;
@@ -43,9 +45,13 @@ public final class BackupCard implements TodayCard {
         return new Part(desk);
     }
 
-    private static final class Part implements ScreenPart<Optional<BackedUp>> {
+    /** @param last of all backups, wherever it was put @param second how it stands with the folder copied into by itself */
+    record Copied(Optional<BackedUp> last, Optional<FolderCopying.Standing> second) {}
+
+    private static final class Part implements ScreenPart<Copied> {
         private final Desk desk;
         private final WrappedText words = Texts.body("");
+        private final SecondFolderRow second;
         private final JPanel panel =
                 new JPanel(new MigLayout("insets 0, fillx, wrap 1, gapy " + Space.NEAR, "[grow, fill]")) {
                     private static final long serialVersionUID = 1L;
@@ -54,7 +60,7 @@ public final class BackupCard implements TodayCard {
                     @Override
                     public void addNotify() {
                         super.addNotify();
-                        backups = Copies.afterBackups(Part.this::readAgain);
+                        backups = CopyNews.listen(Part.this::readAgain);
                     }
 
                     @Override
@@ -67,14 +73,17 @@ public final class BackupCard implements TodayCard {
         @Messages("BackupCard.now=Back up now")
         Part(Desk desk) {
             this.desk = desk;
+            second = new SecondFolderRow(desk);
             panel.setOpaque(false);
             panel.add(words, "wmin 0");
             panel.add(Buttons.plain(Pictogram.BACKUP, Bundle.BackupCard_now(), () -> Copies.backUp(desk)), "growx 0");
+            panel.add(second, "gaptop " + Space.NEAR);
         }
 
         @Override
-        public Optional<BackedUp> prepare(View view) {
-            return desk.workshop().lastBackup();
+        public Copied prepare(View view) {
+            return new Copied(
+                    desk.workshop().lastBackup(), SecondFolderRow.copying(desk).flatMap(FolderCopying::standing));
         }
 
         @Override
@@ -89,13 +98,14 @@ public final class BackupCard implements TodayCard {
             "# {1} - file",
             "BackupCard.last={0}, as {1}."
         })
-        public void show(Optional<BackedUp> last) {
-            words.setText(last.map(this::words).orElseGet(Bundle::BackupCard_never));
+        public void show(Copied copied) {
+            words.setText(copied.last().map(this::words).orElseGet(Bundle::BackupCard_never));
+            second.show(copied.second());
             panel.revalidate();
         }
 
         private void readAgain() {
-            desk.compute(view -> desk.workshop().lastBackup(), this::show);
+            desk.compute(this::prepare, this::show);
         }
 
         private String words(BackedUp last) {

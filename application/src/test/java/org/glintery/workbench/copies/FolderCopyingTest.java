@@ -13,11 +13,11 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
 import org.glintery.api.Refusal;
@@ -26,7 +26,6 @@ import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.Workshop;
-import org.glintery.api.workshop.Workshop.Registration;
 import org.glintery.api.workshop.Workshops;
 import org.glintery.workbench.desk.Speech;
 import org.glintery.workbench.desk.WorkshopDesk;
@@ -105,13 +104,12 @@ class FolderCopyingTest {
         desk = new WorkshopDesk(workshop, clock, speech, piece -> {});
         copying = new FolderCopying(desk, new ChosenFolder(preferences, folder), windowShows::get);
         desk.beforeClosing(copying::beforeClosing);
-        SwingUtilities.invokeAndWait(copying::afterOpening);
-        settle();
+        ask(FolderCopying::afterOpening);
     }
 
     private void close() throws Exception {
         desk.close();
-        settle();
+        SwingUtilities.invokeAndWait(() -> {}); // until what it gave to the event thread is told
     }
 
     private void shelve() {
@@ -120,19 +118,6 @@ class FolderCopyingTest {
                         .create(Piece.TYPE, UUID.randomUUID(), Piece.titled("Rope-walk", Standing.SHELVED))
                         .build())
                 .orThrow();
-    }
-
-    /** Until what the event thread was given, and what it gave to the background and got back, is done. */
-    private void settle() throws Exception {
-        for (int turn = 0; turn < 2; turn++) {
-            if (desk.whileOpen(() -> true).isPresent()) {
-                CountDownLatch computed = new CountDownLatch(1);
-                SwingUtilities.invokeAndWait(
-                        () -> desk.compute(view -> desk.whileOpen(() -> true), done -> computed.countDown()));
-                assertThat(computed.await(30, TimeUnit.SECONDS)).isTrue();
-            }
-            SwingUtilities.invokeAndWait(() -> {});
-        }
     }
 
     private void passDays(int days) {
@@ -145,14 +130,11 @@ class FolderCopyingTest {
         }
     }
 
-    /** Waits for the news that follow a copy. */
-    private void copies(Consumer<FolderCopying> asked) throws Exception {
-        CountDownLatch told = new CountDownLatch(1);
-        try (Registration news = CopyNews.listen(told::countDown)) {
-            SwingUtilities.invokeAndWait(() -> asked.accept(copying));
-            assertThat(told.await(30, TimeUnit.SECONDS)).isTrue();
-        }
-        settle();
+    /** Asks on the event thread and waits until it was told what came of it. */
+    private void ask(Function<FolderCopying, CompletableFuture<Void>> asked) throws Exception {
+        CompletableFuture<Void> told = new CompletableFuture<>();
+        SwingUtilities.invokeAndWait(() -> asked.apply(copying).thenRun(() -> told.complete(null)));
+        told.get(30, TimeUnit.SECONDS);
     }
 
     @Test
@@ -167,7 +149,7 @@ class FolderCopyingTest {
 
     @Test
     void copiesAtOnceWhenChosen_thenAtClosing_onceADayAndOnlyWhatChanged() throws Exception {
-        copies(c -> c.choose(stick));
+        ask(c -> c.choose(stick));
         assertThat(onTheStick()).containsExactly("Ferry-town-copy-2026-01-30.zip");
         assertThat(said)
                 .contains("Copied into " + stick + ". From now on that is done by itself when something changed.");
@@ -191,7 +173,7 @@ class FolderCopyingTest {
 
     @Test
     void copiesAfterOpening_whatWasNotCopiedForAWeek() throws Exception {
-        copies(c -> c.choose(stick));
+        ask(c -> c.choose(stick));
         shelve();
         close();
         passDays(8);
@@ -202,7 +184,7 @@ class FolderCopyingTest {
 
     @Test
     void makesTheCopyOfTheLastChange_beforeItCloses() throws Exception {
-        copies(c -> c.choose(stick));
+        ask(c -> c.choose(stick));
         passDays(1);
         SwingUtilities.invokeAndWait(() -> desk.change(
                 view -> Result.ok(ChangeSet.named("Shelve the last")
@@ -223,7 +205,7 @@ class FolderCopyingTest {
 
     @Test
     void tellsOnceThatTheFolderIsNotThere_andShowsItUntilACopyWasMade() throws Exception {
-        copies(c -> c.choose(stick));
+        ask(c -> c.choose(stick));
         shelve();
         Path away = Files.move(stick, temp.resolve("away"));
         passDays(1);
@@ -243,22 +225,20 @@ class FolderCopyingTest {
         open();
         assertThat(refused).as("told once").containsExactly(sentence);
 
-        copies(FolderCopying::copyNow);
+        ask(FolderCopying::copyNow);
         assertThat(refused).as("told again to who asks").containsExactly(sentence, sentence);
 
         Files.move(away, stick);
-        copies(FolderCopying::copyNow);
+        ask(FolderCopying::copyNow);
         assertThat(copying.standing().orElseThrow().trouble()).isEmpty();
         assertThat(onTheStick()).hasSize(2);
     }
 
     @Test
     void choosesNoFolderInsideTheWorkshop_andKeepsTheOneItHas() throws Exception {
-        copies(c -> c.choose(stick));
-        SwingUtilities.invokeAndWait(() -> copying.choose(folder.resolve("pictures")));
-        settle();
-        SwingUtilities.invokeAndWait(() -> copying.choose(folder));
-        settle();
+        ask(c -> c.choose(stick));
+        ask(c -> c.choose(folder.resolve("nowhere")));
+        ask(c -> c.choose(folder));
         assertThat(refused).hasSize(2);
         assertThat(refused.get(1)).contains("lies inside the workshop's own folder");
         assertThat(copying.standing().orElseThrow().folder()).isEqualTo(stick);
@@ -266,8 +246,8 @@ class FolderCopyingTest {
 
     @Test
     void stops_andLeavesTheCopiesThere() throws Exception {
-        copies(c -> c.choose(stick));
-        copies(FolderCopying::stop);
+        ask(c -> c.choose(stick));
+        SwingUtilities.invokeAndWait(copying::stop);
         shelve();
         passDays(40);
         close();
@@ -277,7 +257,7 @@ class FolderCopyingTest {
 
     @Test
     void knowsNothingOfTheFolder_onAnotherComputerOrInAnotherPlace() throws Exception {
-        copies(c -> c.choose(stick));
+        ask(c -> c.choose(stick));
         assertThat(new ChosenFolder(new KeptInMemory(), folder).folder()).isEmpty();
         assertThat(new ChosenFolder(preferences, temp.resolve("moved").resolve("Ferry-town")).folder())
                 .isEmpty();
@@ -286,7 +266,7 @@ class FolderCopyingTest {
 
     @Test
     void copiesNothingAnyMore_onceItIsClosed() throws Exception {
-        copies(c -> c.choose(stick));
+        ask(c -> c.choose(stick));
         close();
         Files.delete(stick.resolve("Ferry-town-copy-2026-01-30.zip"));
         SwingUtilities.invokeAndWait(

@@ -5,6 +5,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -138,6 +139,9 @@ public final class FilledRecords {
         }
         if (type == About.class) {
             return About.edtf(YearMonth.of(1990, 1).plusMonths(count) + "~").orElseThrow();
+        }
+        if (type == Path.class) {
+            return Path.of("folder", "file-" + count);
         }
         if (type == LocalDate.class) {
             return LocalDate.of(2093, 5, 1).plusDays(count);

@@ -5,6 +5,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.prefs.BackingStoreException;
 import java.util.prefs.Preferences;
 
 /**
@@ -12,6 +15,7 @@ import java.util.prefs.Preferences;
  * workshop: one that was moved to another computer must not write to a folder chosen here. Any thread.
  */
 final class ChosenFolder {
+    private static final Logger LOG = Logger.getLogger(ChosenFolder.class.getName());
     private static final String FOLDER = "folder";
     private static final String TROUBLE = "trouble";
     private static final String TOLD = "told";
@@ -34,6 +38,7 @@ final class ChosenFolder {
         }
     }
 
+    /** Disk. */
     void choose(Path folder) {
         kept.put(FOLDER, folder.toAbsolutePath().normalize().toString());
         wentWell();
@@ -41,7 +46,7 @@ final class ChosenFolder {
 
     void forget() {
         kept.remove(FOLDER);
-        wentWell();
+        clear();
     }
 
     /** What went wrong since the last copy. */
@@ -49,16 +54,32 @@ final class ChosenFolder {
         return Optional.ofNullable(kept.get(TROUBLE, null));
     }
 
-    /** Trouble that follows trouble is not told again. */
+    /** Trouble that follows trouble is not told again. Disk. */
     void wentWrong(String sentence) {
         boolean again = trouble().isPresent() && kept.getBoolean(TOLD, false);
         kept.put(TROUBLE, sentence);
         kept.putBoolean(TOLD, again);
+        flush();
     }
 
+    /** Disk. */
     void wentWell() {
+        clear();
+        flush();
+    }
+
+    private void clear() {
         kept.remove(TROUBLE);
         kept.remove(TOLD);
+    }
+
+    /** At once: what is put while the application ends would not be written by itself any more. */
+    private void flush() {
+        try {
+            kept.flush();
+        } catch (BackingStoreException e) {
+            LOG.log(Level.INFO, "How the copying went could not be remembered", e);
+        }
     }
 
     /** Trouble the user has not heard of yet. */

@@ -3,7 +3,10 @@ package org.glintery.workbench.copies;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
@@ -58,11 +61,15 @@ public final class FolderCopying {
         return chosen.folder().isPresent();
     }
 
-    /** Copies in the background what is due, and tells what went wrong the last time, if nobody heard. Event thread. */
-    public void afterOpening() {
-        if (isChosen()) {
-            inBackground(() -> copyIfDue(Occasion.OPENED), this::tellTrouble);
-        }
+    /**
+     * Copies in the background what is due, and tells what went wrong the last time, if nobody heard. Event thread.
+     *
+     * @return completes when it was told what came of it, on the event thread
+     */
+    public CompletableFuture<Void> afterOpening() {
+        return isChosen()
+                ? inBackground(() -> copyIfDue(Occasion.OPENED), wasDue -> tellTrouble())
+                : CompletableFuture.completedFuture(null);
     }
 
     /** Copies what is due, before the workshop is closed. Disk. */
@@ -71,35 +78,43 @@ public final class FolderCopying {
         SwingUtilities.invokeLater(this::tellTrouble);
     }
 
-    /** Copies in the background into a folder, and from now on by itself if nothing speaks against it. Event thread. */
+    /**
+     * Copies in the background into a folder, and from now on by itself if nothing speaks against it. Event thread.
+     *
+     * @return completes when it was told what came of it, on the event thread
+     */
     @Messages({
         "# {0} - folder",
         "FolderCopying.chosen=Copied into {0}. From now on that is done by itself when something changed."
     })
-    public void choose(Path folder) {
+    public CompletableFuture<Void> choose(Path folder) {
         SecondFolder second = second(folder);
-        desk.compute(
-                view -> desk.whileOpen(() -> {
-                            Optional<Refusal> objection = second.objection();
-                            if (objection.isEmpty()) {
-                                chosen.choose(folder);
-                                copy(second);
-                            }
-                            return objection;
-                        })
-                        .orElse(Optional.empty()),
+        return inBackground(
+                () -> {
+                    Optional<Refusal> objection = second.objection();
+                    if (objection.isEmpty()) {
+                        chosen.choose(folder);
+                        copy(second);
+                    }
+                    return objection;
+                },
                 objection -> objection.ifPresentOrElse(desk::refuse, () -> tell(Bundle.FolderCopying_chosen(folder))));
     }
 
-    /** Copies in the background, due or not. Event thread. */
+    /**
+     * Copies in the background, due or not. Event thread.
+     *
+     * @return completes when it was told what came of it, on the event thread
+     */
     @Messages({"# {0} - folder", "FolderCopying.copied=Copied into {0}."})
-    public void copyNow() {
-        second().ifPresent(second -> inBackground(
-                () -> {
-                    chosen.wentWell(); // whoever asks for it hears of the same trouble once more
-                    copy(second);
-                },
-                () -> tell(Bundle.FolderCopying_copied(second.folder()))));
+    public CompletableFuture<Void> copyNow() {
+        return second().map(second -> inBackground(
+                        () -> {
+                            chosen.wentWell(); // whoever asks for it hears of the same trouble once more
+                            return copy(second);
+                        },
+                        copied -> tell(Bundle.FolderCopying_copied(second.folder()))))
+                .orElseGet(() -> CompletableFuture.completedFuture(null));
     }
 
     /** Copies that are there stay. Event thread. */
@@ -112,30 +127,33 @@ public final class FolderCopying {
         });
     }
 
-    private void inBackground(Runnable copying, Runnable then) {
-        desk.compute(
-                view -> desk.whileOpen(() -> {
-                    copying.run();
-                    return true;
-                }),
-                done -> then.run());
+    private <T> CompletableFuture<Void> inBackground(Supplier<T> copying, Consumer<T> then) {
+        CompletableFuture<Void> told = new CompletableFuture<>();
+        desk.compute(view -> desk.whileOpen(copying), done -> {
+            done.ifPresent(then);
+            told.complete(null);
+        });
+        return told;
     }
 
-    private void copyIfDue(Occasion occasion) {
-        second().filter(second -> second.isDue(occasion)).ifPresent(this::copy);
+    private boolean copyIfDue(Occasion occasion) {
+        return second().filter(second -> second.isDue(occasion)).map(this::copy).isPresent();
     }
 
+    /** @return whether it was copied */
     @Messages({"# {0} - folder", "FolderCopying.copying=Copying into {0}"})
-    private void copy(SecondFolder second) {
+    private boolean copy(SecondFolder second) {
+        Result<Made> made;
         try (LongWork work = LongWork.begin(Bundle.FolderCopying_copying(second.folder()), false)) {
-            Result<Made> made = second.copy();
-            if (made instanceof Result.Refused<Made> no) {
-                chosen.wentWrong(no.refusal().text());
-            } else {
-                chosen.wentWell();
-            }
+            made = second.copy();
+        }
+        if (made instanceof Result.Refused<Made> no) {
+            chosen.wentWrong(no.refusal().text());
+        } else {
+            chosen.wentWell();
         }
         CopyNews.tell();
+        return made instanceof Result.Ok<Made>;
     }
 
     private void tell(String allWell) {

@@ -39,11 +39,11 @@ final class SecondFolderRow extends JPanel {
         super(new MigLayout("insets 0, fillx, hidemode 3, gap " + Space.NEAR, "[][grow, fill]"));
         this.desk = desk;
         setOpaque(false);
-        JPanel links = new JPanel(new MigLayout("insets 0, hidemode 3, gap " + Space.APART));
+        JPanel links = new JPanel(new MigLayout("insets 0, hidemode 3, wrap 2, gap " + Space.APART + " " + Space.NEAR));
         links.setOpaque(false);
         links.add(now);
-        links.add(choose);
         links.add(stop);
+        links.add(choose, "spanx 2"); // below: all three are wider than the narrowest card
         add(warning, "top");
         add(words, "wmin 0, wrap");
         add(links, "spanx 2, growx 0");

@@ -47,7 +47,6 @@ class FaultyDiskTest {
         Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
         LeftOut.unless(
                 shell(AS_NOBODY, "test", "-x", GlinteryDo.LAUNCHER.toString()),
-                "read-only-folder",
                 "a second user who may run the application, and setpriv of util-linux to be that user");
         List<Path> asItWas = files("workshop");
         lock(true);
@@ -85,7 +84,6 @@ class FaultyDiskTest {
         Path disk = Files.createDirectory(folder.resolve("disk"));
         LeftOut.unless(
                 shell(new String[] {}, "mount", "-t", "tmpfs", "-o", "size=4m", "none", disk.toString()),
-                "full-disk",
                 "the right to mount a small disk, as root has it");
         try {
             GlinteryDo small = glinteryDo.with(

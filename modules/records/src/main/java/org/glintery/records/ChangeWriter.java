@@ -5,7 +5,9 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -79,8 +81,8 @@ final class ChangeWriter {
         return memory.last();
     }
 
-    boolean isBooked(UUID entry) {
-        return memory.ids().find(entry) != 0;
+    Set<UUID> booked(List<UUID> ids) {
+        return ids.stream().filter(id -> memory.ids().find(id) != 0).collect(Collectors.toSet());
     }
 
     Result<Applied> apply(PreparedChange change) {

@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -199,8 +200,9 @@ final class H2Workshop implements Workshop {
     }
 
     @Override
-    public boolean isBooked(UUID entry) {
-        return ledger.call(changes -> changes.isBooked(entry));
+    public Set<UUID> booked(Collection<UUID> ids) {
+        List<UUID> asked = List.copyOf(ids);
+        return ledger.call(changes -> changes.booked(asked));
     }
 
     /** @param revision entries that later changes booked are left out */

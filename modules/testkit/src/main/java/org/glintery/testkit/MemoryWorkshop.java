@@ -13,6 +13,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.glintery.api.MalformedException;
 import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Result;
@@ -216,10 +217,13 @@ public final class MemoryWorkshop implements Workshop {
     }
 
     @Override
-    public synchronized boolean isBooked(UUID entry) {
+    public synchronized Set<UUID> booked(Collection<UUID> ids) {
         OffTheEventThread.check();
+        Set<UUID> asked = Set.copyOf(ids);
         return ledger.entries(LedgerQuery.all()).stream()
-                .anyMatch(one -> one.action().id().equals(entry));
+                .map(one -> one.action().id())
+                .filter(asked::contains)
+                .collect(Collectors.toSet());
     }
 
     @Override

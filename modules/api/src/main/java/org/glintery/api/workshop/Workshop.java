@@ -2,8 +2,10 @@ package org.glintery.api.workshop;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.CompletionStage;
 import java.util.function.Consumer;
@@ -51,8 +53,8 @@ public interface Workshop extends AutoCloseable {
     /** Entries of the ledger, each handed over in recorded order on the calling thread. Disk. */
     void ledger(LedgerQuery query, Consumer<LedgerEntry> each);
 
-    /** Whether an entry of the ledger has this id, also one that was reversed since. Disk. */
-    boolean isBooked(UUID entry);
+    /** Those of these ids that entries of the ledger have, also entries that were reversed since. Disk. */
+    Set<UUID> booked(Collection<UUID> ids);
 
     /** The bytes of a blob. Disk. */
     Optional<byte[]> blob(String hash);

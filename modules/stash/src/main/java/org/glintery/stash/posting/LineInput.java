@@ -1,6 +1,5 @@
 package org.glintery.stash.posting;
 
-import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,6 +16,9 @@ final class LineInput {
     static final int MOST_BYTES = 16 << 20;
 
     private final InputStream in;
+    private final byte[] read = new byte[1 << 16];
+    private int next;
+    private int end;
     private long line;
 
     /**
@@ -33,28 +35,47 @@ final class LineInput {
     }
 
     LineInput(InputStream in) {
-        this.in = new BufferedInputStream(in, 1 << 16);
+        this.in = in;
     }
 
     /** The next line; empty at the end. */
     @Messages("LineInput.tooLong=A line may have at most 16 MiB.")
     Optional<Line> next() throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream(512);
-        boolean tooLong = false;
-        int b = in.read();
-        if (b < 0) {
+        if (!hasMore()) {
             return Optional.empty();
         }
         line++;
-        while (b >= 0 && b != '\n') {
-            if (bytes.size() < MOST_BYTES) {
-                bytes.write(b);
-            } else {
-                tooLong = true;
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(512);
+        boolean tooLong = false;
+        boolean ended = false;
+        while (!ended && hasMore()) {
+            int stop = endOfLine();
+            tooLong |= bytes.size() + stop - next > MOST_BYTES;
+            if (!tooLong) {
+                bytes.write(read, next, stop - next);
             }
-            b = in.read();
+            ended = stop < end;
+            next = ended ? stop + 1 : stop;
         }
         return Optional.of(tooLong ? faulty(Bundle.LineInput_tooLong()) : decoded(bytes.toByteArray()));
+    }
+
+    /** Whether a byte is there; waits for one. */
+    private boolean hasMore() throws IOException {
+        if (next == end) {
+            next = 0;
+            end = Math.max(0, in.read(read));
+        }
+        return next < end;
+    }
+
+    /** The next line break that was read, or the end of what was read. */
+    private int endOfLine() {
+        int at = next;
+        while (at < end && read[at] != '\n') {
+            at++;
+        }
+        return at;
     }
 
     @Messages("LineInput.noText=The line is not text in UTF-8.")

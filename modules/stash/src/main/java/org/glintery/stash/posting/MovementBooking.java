@@ -1,5 +1,6 @@
 package org.glintery.stash.posting;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,9 +40,7 @@ final class MovementBooking {
         View view = workshop.view();
         String sentence = sentence(lines);
         ChangeSet.Builder movements = ChangeSet.named(sentence);
-        Map<ForPiece, Long> laid = new LinkedHashMap<>();
-        Map<At, Long> found = new LinkedHashMap<>();
-        Set<UUID> said = new HashSet<>();
+        List<Movement> telling = new ArrayList<>();
         for (PostedLine line : lines) {
             Result<Movement> movement = movement(view, line);
             if (movement instanceof Result.Refused<Movement> no) {
@@ -50,23 +49,35 @@ final class MovementBooking {
             }
             Movement booked = ((Result.Ok<Movement>) movement).value();
             movements.post(booked);
-            if (said.add(line.id()) && !workshop.isBooked(line.id())) {
-                long count = line.amount().count().orElse(0L);
-                if (booked.to() instanceof Spot.OnCanvas canvas) {
-                    laid.merge(new ForPiece(canvas.piece(), line.drill()), count, Long::sum);
-                }
-                if (booked.from().equals(Spot.FOUND) && !booked.to().isBoundary()) {
-                    found.merge(new At(booked.to(), line.drill()), count, Long::sum);
-                }
+            if (isLaid(booked) || isFound(booked)) {
+                telling.add(booked);
             }
         }
-        Result<Applied> applied = apply(view, sentence, movements, laid, found);
+        Result<Applied> applied = apply(view, sentence, movements, saidFirst(telling));
         if (applied instanceof Result.Refused<Applied> no) {
             places.forget();
             return new Outcome(Optional.of(no.refusal()), Optional.empty());
         }
         places.keep();
         return new Outcome(Optional.empty(), Optional.empty());
+    }
+
+    private static boolean isLaid(Movement movement) {
+        return movement.to() instanceof Spot.OnCanvas;
+    }
+
+    private static boolean isFound(Movement movement) {
+        return movement.from().equals(Spot.FOUND) && !movement.to().isBoundary();
+    }
+
+    /** The workshop is asked once for all of them: each question waits for its writer. */
+    private List<Movement> saidFirst(List<Movement> movements) {
+        if (movements.isEmpty()) {
+            return movements;
+        }
+        Set<UUID> known = new HashSet<>(
+                workshop.booked(movements.stream().map(Movement::id).toList()));
+        return movements.stream().filter(movement -> known.add(movement.id())).toList();
     }
 
     private Result<Movement> movement(View view, PostedLine line) {
@@ -86,8 +97,18 @@ final class MovementBooking {
                 }));
     }
 
-    private Result<Applied> apply(
-            View view, String sentence, ChangeSet.Builder movements, Map<ForPiece, Long> laid, Map<At, Long> found) {
+    private Result<Applied> apply(View view, String sentence, ChangeSet.Builder movements, List<Movement> telling) {
+        Map<ForPiece, Long> laid = new LinkedHashMap<>();
+        Map<At, Long> found = new LinkedHashMap<>();
+        for (Movement movement : telling) {
+            long count = movement.amount().count().orElse(0L);
+            if (movement.to() instanceof Spot.OnCanvas canvas) {
+                laid.merge(new ForPiece(canvas.piece(), movement.drill()), count, Long::sum);
+            }
+            if (isFound(movement)) {
+                found.merge(new At(movement.to(), movement.drill()), count, Long::sum);
+            }
+        }
         ChangeSet.Builder making = ChangeSet.named(sentence);
         places.makeIn(making, view);
         ChangeSet booked = making.build().join(movements.build());

@@ -66,9 +66,10 @@ abstract class LedgerTests extends WorkshopContract.Part {
         UUID id = UUID.randomUUID();
         var said = LedgerAction.Movement.of(id, DRILL, Spot.SUPPLIER, BAG, Amount.counted(5), "bought");
         var other = LedgerAction.Movement.of(id, DRILL, Spot.SUPPLIER, BAG, Amount.counted(6), "bought");
-        assertThat(workshop().isBooked(id)).isFalse();
+        UUID never = UUID.randomUUID();
+        assertThat(workshop().booked(List.of(id, never))).isEmpty();
         apply(ChangeSet.named("a").post(said));
-        assertThat(workshop().isBooked(id)).isTrue();
+        assertThat(workshop().booked(List.of(id, never))).containsExactly(id);
         assertThat(apply(ChangeSet.named("b").post(said))).isEqualTo("ok");
         assertThat(apply(ChangeSet.named("c").post(other))).isEqualTo("id-reused");
         assertThat(view().balance(BAG, DRILL).count()).isEqualTo(5);

@@ -1,9 +1,11 @@
 package org.glintery.records;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectReader;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -27,6 +29,8 @@ public final class JacksonCodec implements JsonCodec {
     static final int MOST_TEXT = 64 << 20;
 
     private static final ObjectMapper MAPPER = RecordMapping.mapper();
+    /** For what was written from {@link Json}, where no name can stand twice: looking out for that takes a tenth of reading. */
+    private static final ObjectReader OWN = MAPPER.reader().without(StreamReadFeature.STRICT_DUPLICATE_DETECTION);
 
     @Override
     public Json parse(String text) {
@@ -91,10 +95,10 @@ public final class JacksonCodec implements JsonCodec {
         return compact(json).getBytes(StandardCharsets.UTF_8);
     }
 
-    /** Reads a record straight from UTF-8. */
+    /** Reads a record straight from UTF-8 that {@link #encode} wrote. */
     <T> T decode(byte[] utf8, Class<T> type) {
         try {
-            T value = MAPPER.readValue(utf8, type);
+            T value = OWN.forType(type).readValue(utf8);
             if (value == null) {
                 throw new MalformedException(Bundle.codec_missing());
             }

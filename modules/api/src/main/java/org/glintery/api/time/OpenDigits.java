@@ -20,6 +20,12 @@ final class OpenDigits {
     }
 
     private static Optional<LocalDate> find(String year, String month, String day, boolean fromTheEnd) {
+        if (isWhole(year) && isWhole(month) && isWhole(day)) { // nearly all there are: a workshop opens with thousands
+            int y = Integer.parseInt(year);
+            return y == 0 && year.startsWith("-")
+                    ? Optional.empty()
+                    : day(y, Integer.parseInt(month), Integer.parseInt(day));
+        }
         int[] months = inOrder(fitting(month, 1, 12), fromTheEnd);
         int[] days = inOrder(fitting(day, 1, 31), fromTheEnd);
         for (int y : inOrder(years(year), fromTheEnd)) {
@@ -51,11 +57,15 @@ final class OpenDigits {
     }
 
     private static IntStream fitting(String pattern, int least, int most) {
-        if (pattern.indexOf('X') < 0) {
+        if (isWhole(pattern)) {
             int number = Integer.parseInt(pattern);
             return number < least || number > most ? IntStream.empty() : IntStream.of(number);
         }
         return IntStream.rangeClosed(least, most).filter(number -> fits(number, pattern));
+    }
+
+    private static boolean isWhole(String pattern) {
+        return pattern.indexOf('X') < 0;
     }
 
     private static boolean fits(int number, String pattern) {

@@ -14,6 +14,23 @@ class TitleOrderTest {
     }
 
     @Test
+    void weighsLeadingZerosAndLongNumbers() {
+        assertThat(
+                        List.of(
+                                        "Set 0012",
+                                        "Set 11",
+                                        "Set 9",
+                                        "Set 007",
+                                        "Set 123456789012345678901",
+                                        "Set 10b",
+                                        "Set 10")
+                                .stream()
+                                .sorted(new TitleOrder()))
+                .containsExactly(
+                        "Set 007", "Set 9", "Set 10", "Set 10b", "Set 11", "Set 0012", "Set 123456789012345678901");
+    }
+
+    @Test
     void tellsTitlesApart_thatDifferInCapitalsOnly() {
         assertThat(new TitleOrder().compare("Crane", "crane")).isNotZero();
         assertThat(new TitleOrder().compare("Crane", "Crane")).isZero();

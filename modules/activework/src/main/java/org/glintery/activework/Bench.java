@@ -81,7 +81,7 @@ final class Bench {
         return switch (piece.value().standing()) {
             case ON_THE_BENCH -> Result.refused("on-the-bench", Bundle.Bench_onTheBench(title));
             case MADE -> Result.refused("already-made", Bundle.Bench_made(title));
-            default -> stand(view, piece, Standing.ON_THE_BENCH, on);
+            default -> standing(view, piece, Standing.ON_THE_BENCH, on);
         };
     }
 
@@ -97,7 +97,13 @@ final class Bench {
             return Result.refused("goes-on", Bundle.Bench_goesOn(title));
         }
         return piece.value().standing() == Standing.ON_THE_BENCH
-                ? stand(view, piece, Standing.RESTING, on)
+                ? standing(view, piece, Standing.RESTING, on)
                 : Result.refused("not-on-the-bench", Bundle.Bench_notOnTheBench(title));
+    }
+
+    private Result<ChangeSet> standing(View view, Stored<Piece> piece, Standing standing, About on) {
+        return NotYet.refusal(view, on)
+                .<Result<ChangeSet>>map(Result::refused)
+                .orElseGet(() -> stand(view, piece, standing, on));
     }
 }

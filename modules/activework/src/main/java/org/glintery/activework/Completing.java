@@ -3,6 +3,7 @@ package org.glintery.activework;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.activework.Completion;
 import org.glintery.api.activework.CompletionPart;
@@ -55,6 +56,10 @@ final class Completing {
         }
         if (completion.score().filter(s -> s < LEAST_SCORE || s > MOST_SCORE).isPresent()) {
             return Result.refused("bad-score", Bundle.Completing_score());
+        }
+        Optional<Refusal> notYet = NotYet.refusal(view, completion.on());
+        if (notYet.isPresent()) {
+            return Result.refused(notYet.get());
         }
         Result<ChangeSet> whole = Result.ok(
                 ChangeSet.named(Bundle.Completing_complete(title)).build(),

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.UUID;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import org.glintery.activework.NotYet;
+import org.glintery.api.Refusal;
 import org.glintery.api.activework.Completion;
 import org.glintery.api.time.About;
 import org.glintery.workbench.parts.AboutField;
@@ -47,8 +49,9 @@ final class BenchDialogs {
                 .field(Bundle.BenchDialogs_comments(), new JScrollPane(comments))
                 .whole(words));
         boolean done = Asking.ask(Bundle.BenchDialogs_complete(), sheet, Bundle.BenchDialogs_completeDo(), () -> {
-            words.setText(on.isUnderstood() ? Bundle.BenchDialogs_completeHint() : Bundle.BenchDialogs_date());
-            return on.isUnderstood();
+            Optional<String> trouble = trouble(on);
+            words.setText(trouble.orElse(Bundle.BenchDialogs_completeHint()));
+            return trouble.isEmpty();
         });
         return done
                 ? Optional.of(new Completion(
@@ -57,6 +60,12 @@ final class BenchDialogs {
                         score.score(),
                         comments.getText().strip()))
                 : Optional.empty();
+    }
+
+    private Optional<String> trouble(AboutField on) {
+        return on.isUnderstood()
+                ? on.value().flatMap(day -> NotYet.refusal(desk.view(), day)).map(Refusal::text)
+                : Optional.of(Bundle.BenchDialogs_date());
     }
 
     private About today() {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.activework.BenchShop;
+import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.activework.Laid;
 import org.glintery.api.activework.Sitting;
@@ -215,12 +216,27 @@ class BenchVerbsTest {
     }
 
     @Test
-    void completeWarnsOfADayThatHasNotBeenYet() throws Exception {
-        shop.piece("Rope-walk", Standing.ON_THE_BENCH);
-        FakeCall call = call().with("on", "May " + (shop.view().day().getYear() + 4));
-        text(new BenchCompleteVerb(), call);
+    void refusesDaysThatHaveNotBeenYet_butNotOneThatIsTodayElsewhere() throws Exception {
+        UUID piece = shop.piece("Rope-walk", Standing.SHELVED);
+        String later = "May " + (shop.view().day().getYear() + 4);
+        refusedAsFuture(new BenchStartVerb(), later);
+        refusedAsFuture(new BenchCompleteVerb(), later);
+        refusedAsFuture(
+                new BenchStartVerb(), About.on(shop.view().day().plusDays(2)).words());
+        text(
+                new BenchStartVerb(),
+                call().with("on", shop.view().day().plusDays(1).toString()));
+        refusedAsFuture(new BenchRestVerb(), later);
 
-        assertThat(call.said).anyMatch(said -> said.contains("has not been yet"));
+        assertThat(shop.pieceOf(piece).standing()).isEqualTo(Standing.ON_THE_BENCH);
+    }
+
+    private void refusedAsFuture(Verb verb, String on) throws Exception {
+        VerbResult result = verb.run(call().with("on", on));
+        assertThat(result).as(verb.name()).isInstanceOf(VerbResult.Refused.class);
+        Refusal refusal = ((VerbResult.Refused) result).refusal();
+        assertThat(refusal.code()).isEqualTo("future-day");
+        assertThat(refusal.text()).isEqualTo(on + " has not been yet. Check the date. Nothing was changed.");
     }
 
     @Test

@@ -117,10 +117,10 @@ final class FrameForm extends JPanel {
                 .field(Bundle.FrameForm_face(), faceField, Bundle.FrameForm_faceHint())
                 .field(Bundle.FrameForm_lip(), lipField)
                 .field(Bundle.FrameForm_rebate(), rebateField)
-                .field(Bundle.FrameForm_allowance(), allowanceField, Bundle.FrameForm_allowanceHint());
+                .field(Bundle.FrameForm_allowance(), allowanceField, Bundle.FrameForm_allowanceHint())
+                .field(Bundle.FrameForm_glazing(), glazing);
         add(mouldingSheet, "wmin 0");
-        cutSheet =
-                new FormSheet(2).field(Bundle.FrameForm_kerf(), kerfField).field(Bundle.FrameForm_glazing(), glazing);
+        cutSheet = new FormSheet(2).field(Bundle.FrameForm_kerf(), kerfField);
         add(cutSheet, "wmin 0");
         add(new FormSheet().field(Bundle.FrameForm_notes(), notesField), "wmin 0");
     }

@@ -113,7 +113,7 @@ public record PieceFrame(
         "PieceFrame.hanger=hanger",
         "PieceFrame.sleeve=sleeve"
     })
-    private static String words(Decision decision) {
+    static String words(Decision decision) {
         return switch (decision) {
             case NOT_DECIDED -> Bundle.PieceFrame_notDecided();
             case NOT_FRAMED -> Bundle.PieceFrame_notFramed();

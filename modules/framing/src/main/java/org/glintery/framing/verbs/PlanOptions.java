@@ -130,7 +130,9 @@ final class PlanOptions {
         if (said.size() > 1) {
             wrong(Bundle.PlanOptions_severalDecisions(said.get(0), said.get(1)));
         }
-        return said.isEmpty() ? before : DECISIONS.get(said.get(0));
+        Decision decision = said.isEmpty() ? before : DECISIONS.get(said.get(0));
+        FittingWords.trouble(call, said.stream().findFirst(), decision).ifPresent(this::wrong);
+        return decision;
     }
 
     /** A moulding begins with its width; a lip that is not told covers nothing. */

@@ -145,4 +145,26 @@ class PieceFrameVerbTest {
         assertThat(said(call().flagged("frame")).text()).contains("The size is not known yet");
         assertThat(shop.plan(piece).decision()).isEqualTo(Decision.FRAMED);
     }
+
+    @Test
+    void saysWhichWordsDoNotGoTogether() {
+        UUID piece = shop.made("Rope-walk", 400, 600);
+        String apart = "--on-board and --glazing don't go together: --glazing belongs to --frame.";
+
+        assertThat(new PieceFrameVerb().run(call().flagged("on-board").with("glazing", "glass")))
+                .isEqualTo(VerbResult.wrongUsage(apart));
+        assertThat(new PieceFrameVerb().run(call().flagged("on-board").with("kerf", "2")))
+                .isEqualTo(
+                        VerbResult.wrongUsage(
+                                "--on-board and --kerf don't go together: --kerf belongs to --frame, --stretched or --hanger."));
+        assertThat(new PieceFrameVerb().run(call().flagged("not-framed").with("moulding-width", "30")))
+                .isInstanceOf(VerbResult.WrongUsage.class);
+        said(call().flagged("on-board").with("glazing", "none"));
+        assertThat(new PieceFrameVerb().run(call().with("lip", "4").with("moulding-width", "30")))
+                .isEqualTo(VerbResult.wrongUsage("--moulding-width belongs to --frame, and this piece is: on a board."
+                        + " Say how it will hang now as well, or leave --moulding-width out."));
+        assertThat(shop.plan(piece).moulding()).isEmpty();
+        said(call().flagged("stretched").with("kerf", "2"));
+        said(call().flagged("undecided").with("glazing", "glass"));
+    }
 }

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.glintery.api.workshop.Workshop;
 
-/** A workshop that this call made because there was none; taken away again when nothing came of it. Verb thread only. */
+/** A workshop that this call made because there was none; taken away again when nothing was put into it. Verb thread only. */
 final class MadeWorkshop {
     private final Workshop workshop;
     private final long empty;

@@ -162,12 +162,12 @@ final class RunningCall implements VerbCall, AutoCloseable {
     }
 
     /**
-     * Closes the workshop. One that was made for a call that was refused, and then did nothing, goes again; after a fault it
-     * stays, since the account of it lies there.
+     * Closes the workshop. One that was made for a call that then changed nothing in it goes again, whether the call was
+     * refused or only looked; after a fault it stays, since the account of it lies there.
      */
     void ended(Ending ending) {
         close();
-        if (made.isPresent() && untouched && (ending == Ending.REFUSED || ending == Ending.WRONG_USAGE)) {
+        if (made.isPresent() && untouched && ending != Ending.FAULT) {
             made.get().takeAway();
         } else if (made.isPresent()) {
             say(Bundle.RunningCall_made(choice.folder()));

@@ -227,13 +227,20 @@ class VerbRunTest {
     }
 
     @Test
-    void makesTheUsualWorkshopOnlyForACallThatIsDone() {
+    void makesTheUsualWorkshopOnlyForACallThatChangesIt() {
         Verb refusing = new SpokenVerb("say", call -> {
             call.workshop();
             return VerbResult.refused("too-late", "It is too late.");
         });
         assertThat(run(refusing, "say", "x").err()).isEqualTo("It is too late.\n");
         assertThat(home.resolve("Glintery")).doesNotExist();
+
+        Verb looking = new SpokenVerb("say", call -> {
+            call.workshop();
+            return VerbResult.said(new SpokenVerb.Echo(Optional.empty(), List.of(), false), "nothing yet");
+        });
+        assertThat(run(looking, "say", "x").err()).isEmpty();
+        assertThat(home.resolve("Glintery")).as("nor for one that only looked").doesNotExist();
 
         Verb changing = new SpokenVerb("say", call -> {
             call.workshop()

@@ -48,14 +48,17 @@ final class LineSupplies {
         long forOthers = Math.max(0, view.reserved(drill) - reservations.of(drill));
         Balance there = DrillPlaces.forLaying(view, drill);
         Balance atHand = there.plus(-Math.min(there.count(), forOthers), 0, 0);
+        boolean counted = laid.uncounted() == 0 && atHand.uncounted() == 0;
         Optional<Balance> missing =
-                needed.map(n -> beyond(n, laid, atHand)).filter(more -> more.isZero() || atHand.uncounted() == 0);
+                needed.map(n -> beyond(n, laid.plus(atHand))).filter(more -> more.count() == 0 || counted);
         return new LineSupply(index, line, laid, atHand, missing);
     }
 
-    private static Balance beyond(long needed, Balance laid, Balance atHand) {
-        long more = needed - laid.count() - atHand.count();
-        return more <= 0 ? Balance.ZERO : new Balance(more, laid.plus(atHand).variance(), 0);
+    /** What is left over may be less than how unsure all of it is: then it is only perhaps enough. */
+    private static Balance beyond(long needed, Balance there) {
+        long more = needed - there.count();
+        boolean enough = more <= 0 && -more >= there.uncertainty();
+        return enough ? Balance.ZERO : new Balance(Math.max(0, more), there.variance(), 0);
     }
 
     private static Optional<Long> sum(Optional<Long> first, Optional<Long> second) {

@@ -70,6 +70,28 @@ class LineSuppliesTest {
     }
 
     @Test
+    void isOnlyPerhapsEnough_whenLessIsLeftOverThanItIsUnsure() {
+        LegendLine line = new LegendLine("A", T1, Optional.of(390L), Amount.unknown(), Optional.of(2), Map.of());
+        LegendLine plenty = new LegendLine("B", T2, Optional.of(300L), Amount.unknown(), Optional.of(2), Map.of());
+        List<LineSupply> supplies = supplies(shop.shelve("Rope-walk", line, plenty));
+
+        // two bags hold 400 and are sure to 14 drills
+        assertThat(supplies.get(0).missing().orElseThrow().words()).isEqualTo("about 0 (±14)");
+        assertThat(supplies.get(1).missing()).contains(Balance.ZERO);
+    }
+
+    @Test
+    void leavesMissingOpen_whenSomeWereLaidUncounted() {
+        UUID piece = shop.shelve("Rope-walk", line("A", T1, 500, 200));
+        shop.apply(Result.ok(ChangeSet.named("Lay some")
+                .post(LedgerAction.Movement.of(
+                        UUID.randomUUID(), T1, Spot.SUPPLIER, new Spot.OnCanvas(piece), Amount.unknown(), "laid"))
+                .build()));
+
+        assertThat(supplies(piece).get(0).missing()).isEmpty();
+    }
+
+    @Test
     void countsLeftovers_butNotWhatIsSetAsideForOthers() {
         UUID piece = shop.shelve("Rope-walk", line("A", T1, 500, 200));
         shop.shelve("Net loft", line("A", T1, 100, 150));

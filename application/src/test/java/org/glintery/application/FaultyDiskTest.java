@@ -57,7 +57,7 @@ class FaultyDiskTest {
             assertThat(shell(AS_NOBODY, "touch", folder.resolve("x").toString()))
                     .as("so can the folder around it")
                     .isFalse();
-            nobody.run("kit", "list").refused(1, "can't be written to");
+            nobody.run("kit", "list").refused(1, "can not be opened, not even to look at it");
             nobody.run("workshop", "new", "--workshop", "other").refused(1, "can't be written to");
         } finally {
             lock(false);

@@ -23,6 +23,8 @@ import org.openide.util.lookup.ServiceProvider;
     "# {0} - folder",
     "no-workshop=There is no workshop in {0}. Make one there, or choose the folder that holds yours.",
     "# {0} - folder",
+    "workshop-read-only=The workshop in {0} can not be opened, not even to look at it: its folder or a file in it can''t be written to, and an open workshop notes there that it is open. Nothing was changed. Copy the folder to where you may write and open the copy, or ask for the right to write.",
+    "# {0} - folder",
     "folder-not-empty=The folder {0} is not empty. Nothing was changed; choose a new or an empty folder.",
     "# {0} - who",
     "in-use=This workshop is open elsewhere: {0}. Close it there first; nothing was changed.",
@@ -58,7 +60,17 @@ public final class H2Workshops implements Workshops {
     @Override
     public Result<Workshop> open(Path folder) {
         OffTheEventThread.check();
-        return isWorkshop(folder) ? locked(folder, false) : Result.refused("no-workshop", Bundle.no_workshop(folder));
+        return isWorkshop(folder)
+                ? saidForLooking(folder, locked(folder, false))
+                : Result.refused("no-workshop", Bundle.no_workshop(folder));
+    }
+
+    /** Whoever only wanted to look has not tried to write anything. */
+    private static Result<Workshop> saidForLooking(Path folder, Result<Workshop> result) {
+        return result instanceof Result.Refused<Workshop> no
+                        && no.refusal().code().equals("read-only")
+                ? Result.refused("read-only", Bundle.workshop_read_only(folder))
+                : result;
     }
 
     @Override

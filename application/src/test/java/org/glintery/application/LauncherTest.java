@@ -47,10 +47,15 @@ class LauncherTest {
     }
 
     @Test
-    void makesTheUsualWorkshopInTheHomeOfTheUser_andSaysSo() {
-        Ran made = glinteryDo.run("workshop", "check", "--json").done();
-        assertThat(made.json().get("problems")).isEmpty();
-        assertThat(made.err()).contains("A new one was made in " + folder.resolve("Glintery"));
+    void makesTheUsualWorkshopInTheHomeOfTheUser_onceSomethingIsAdded_andSaysSo() {
+        Path usual = folder.resolve("Glintery");
+        assertThat(glinteryDo.run("kit", "list").done().err()).isEmpty();
+        glinteryDo.run("kit", "add", "--title", "Rope-walk", "--preview").done();
+        glinteryDo.run("kit", "add", "none.csv").refused(1, "none.csv");
+        assertThat(usual).as("made without anything to put into it").doesNotExist();
+
+        Ran made = glinteryDo.run("kit", "add", "--title", "Rope-walk").done();
+        assertThat(made.err()).contains("A new one was made in " + usual);
         assertThat(glinteryDo.run("workshop", "check").done().err()).isEmpty();
     }
 

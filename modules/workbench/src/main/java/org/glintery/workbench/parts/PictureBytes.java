@@ -5,6 +5,7 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.Locale;
 import java.util.Optional;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
@@ -31,18 +32,45 @@ public final class PictureBytes {
 
     /** The picture at most as large as asked, its proportions kept; never enlarged. */
     public static Result<BufferedImage> scaled(byte[] bytes, int mostWidthPx, int mostHeightPx) {
+        return reading(bytes, (reader, facts) -> scaled(reader, facts, mostWidthPx, mostHeightPx));
+    }
+
+    /**
+     * As {@link #scaled}, but refused with {@code damaged-picture} where a part of a JPEG is lost: it can be drawn all the
+     * same, with grey or wrong colours from there on. One that only lacks its end mark, or goes on behind it, is whole.
+     */
+    @Messages(
+            "PictureBytes.damaged=This picture is damaged: a part of it is lost. Nothing was changed. Use another copy of it, or open it in a picture program and save it anew if what is left will do.")
+    public static Result<BufferedImage> scaledWhole(byte[] bytes, int mostWidthPx, int mostHeightPx) {
+        boolean[] lost = {false};
         return reading(bytes, (reader, facts) -> {
-            double shrink = Math.min(
-                    1, Math.min((double) mostWidthPx / facts.widthPx(), (double) mostHeightPx / facts.heightPx()));
-            ImageReadParam param = reader.getDefaultReadParam();
-            int step =
-                    Math.max(1, (int) Math.floor(0.5 / shrink)); // half the shrinking by leaving out, the rest smooth
-            param.setSourceSubsampling(step, step, 0, 0);
-            BufferedImage read = reader.read(0, param);
-            int width = Math.max(1, (int) Math.round(facts.widthPx() * shrink));
-            int height = Math.max(1, (int) Math.round(facts.heightPx() * shrink));
-            return smooth(read, width, height);
-        });
+                    reader.addIIOReadWarningListener((source, warning) -> lost[0] |= tellsOfLoss(warning));
+                    return scaled(reader, facts, mostWidthPx, mostHeightPx);
+                })
+                .then(image ->
+                        lost[0] ? Result.refused("damaged-picture", Bundle.PictureBytes_damaged()) : Result.ok(image));
+    }
+
+    /**
+     * The words of libjpeg, which are in no other language. "Extraneous bytes before marker" is left out: some cameras pad
+     * their files so.
+     */
+    private static boolean tellsOfLoss(String warning) {
+        String words = warning.toLowerCase(Locale.ROOT);
+        return words.startsWith("corrupt jpeg data:") && !words.contains("extraneous bytes");
+    }
+
+    private static BufferedImage scaled(ImageReader reader, Facts facts, int mostWidthPx, int mostHeightPx)
+            throws IOException {
+        double shrink =
+                Math.min(1, Math.min((double) mostWidthPx / facts.widthPx(), (double) mostHeightPx / facts.heightPx()));
+        ImageReadParam param = reader.getDefaultReadParam();
+        int step = Math.max(1, (int) Math.floor(0.5 / shrink)); // half the shrinking by leaving out, the rest smooth
+        param.setSourceSubsampling(step, step, 0, 0);
+        BufferedImage read = reader.read(0, param);
+        int width = Math.max(1, (int) Math.round(facts.widthPx() * shrink));
+        int height = Math.max(1, (int) Math.round(facts.heightPx() * shrink));
+        return smooth(read, width, height);
     }
 
     private interface Use<T> {

@@ -50,7 +50,7 @@ final class ShownPictures implements PictureIntake {
     @Override
     public Result<NewPicture> of(byte[] bytes, String caption) {
         OffTheEventThread.check();
-        Result<BufferedImage> drawn = PictureBytes.scaled(bytes, TRIED_AT_PX, TRIED_AT_PX);
+        Result<BufferedImage> drawn = PictureBytes.scaledWhole(bytes, TRIED_AT_PX, TRIED_AT_PX);
         return drawn.then(small -> {
             // a picture that was drawn has told its kind
             String mediaType = PictureFacts.of(bytes).orElseThrow().kind().mediaType();

@@ -71,6 +71,50 @@ class ShownPicturesTest {
                         + "TIFF, GIF or BMP file.");
     }
 
+    @Test
+    void refusesAJpegThatIsBrokenInItsMiddleOrBreaksOff() throws IOException {
+        byte[] jpeg = large();
+        byte[] zeroed = jpeg.clone();
+        Arrays.fill(zeroed, jpeg.length / 2, jpeg.length / 2 + 400, (byte) 0);
+        byte[] without = new byte[jpeg.length - 300];
+        System.arraycopy(jpeg, 0, without, 0, jpeg.length / 2);
+        System.arraycopy(jpeg, jpeg.length / 2 + 300, without, jpeg.length / 2, without.length - jpeg.length / 2);
+
+        refuses(Files.write(temp.resolve("e.jpg"), zeroed), "damaged-picture", "e.jpg: This picture is damaged");
+        refuses(Files.write(temp.resolve("f.jpg"), without), "damaged-picture", "f.jpg: This picture is damaged");
+        refuses(
+                Files.write(temp.resolve("g.jpg"), Arrays.copyOf(jpeg, jpeg.length * 9 / 10)),
+                "damaged-picture",
+                "g.jpg: This picture is damaged");
+    }
+
+    @Test
+    void takesAJpegThatLacksOnlyItsEndMark_orGoesOnBehindIt() throws IOException {
+        byte[] jpeg = large();
+        byte[] longer = Arrays.copyOf(jpeg, jpeg.length + 500);
+        Arrays.fill(longer, jpeg.length, longer.length, (byte) 0xA5);
+
+        intake.of(jpeg, "").orThrow();
+        intake.of(Arrays.copyOf(jpeg, jpeg.length - 2), "").orThrow();
+        intake.of(longer, "").orThrow();
+    }
+
+    private static byte[] large() throws IOException {
+        return written(slopes(400, 300), "jpeg");
+    }
+
+    /** Slowly changing and a little grainy, as photos are. */
+    private static BufferedImage slopes(int width, int height) {
+        var slopes = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        var random = new Random(7);
+        for (int i = 0; i < width * height; i++) {
+            int red = i % width * 255 / width;
+            int green = i / width * 255 / height;
+            slopes.setRGB(i % width, i / width, red << 16 | green << 8 | random.nextInt(64));
+        }
+        return slopes;
+    }
+
     /** PNG: width and height stand at byte 16 (ISO/IEC 15948, 11.2.2). */
     @Test
     void refusesAPictureThatClaimsToBeHuge() throws IOException {
@@ -100,11 +144,19 @@ class ShownPicturesTest {
         if (format.equals("webp")) {
             return Base64.getDecoder().decode(WEBP);
         }
-        var noise = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
+        return written(noise(40, 30), format);
+    }
+
+    private static BufferedImage noise(int width, int height) {
+        var noise = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         var random = new Random(7);
-        for (int i = 0; i < 40 * 30; i++) {
-            noise.setRGB(i % 40, i / 40, random.nextInt(1 << 24));
+        for (int i = 0; i < width * height; i++) {
+            noise.setRGB(i % width, i / width, random.nextInt(1 << 24));
         }
+        return noise;
+    }
+
+    private static byte[] written(BufferedImage noise, String format) throws IOException {
         var out = new ByteArrayOutputStream();
         ImageIO.write(noise, format, out);
         return out.toByteArray();

@@ -61,7 +61,7 @@ public final class ChartMakeVerb implements Verb {
     @Override
     public VerbResult run(VerbCall call) {
         ChartOptions options = new ChartOptions(call);
-        Optional<String> wrong = options.wrong();
+        Optional<String> wrong = options.wrong().or(() -> sameFile(call));
         if (wrong.isPresent()) {
             return VerbResult.wrongUsage(wrong.get());
         }
@@ -80,17 +80,24 @@ public final class ChartMakeVerb implements Verb {
         return new MakingCharts().make(request, Watch.NONE);
     }
 
+    @Messages("ChartMakeVerb.sameFile=--out and --png are two files. Give them two names.")
+    private static Optional<String> sameFile(VerbCall call) {
+        Optional<Path> out = call.value("out").map(call::path).map(Path::normalize);
+        return out.isPresent() && out.equals(call.value("png").map(call::path).map(Path::normalize))
+                ? Optional.of(Bundle.ChartMakeVerb_sameFile())
+                : Optional.empty();
+    }
+
     private static VerbResult written(VerbCall call, ChartOptions options, MadeChart made, List<String> warnings) {
         Optional<Path> out = call.value("out").map(call::path);
         Optional<Path> png = call.value("png").map(call::path);
-        List<Refusal> refusals = new ArrayList<>();
-        out.flatMap(file -> FilesOut.write(
-                        file, ChartJson.of(made.chart(), call.codec()).getBytes(StandardCharsets.UTF_8)))
-                .ifPresent(refusals::add);
-        png.flatMap(file -> FilesOut.write(file, ChartPicture.png(made.chart())))
-                .ifPresent(refusals::add);
-        if (!refusals.isEmpty()) {
-            return VerbResult.refused(refusals.get(0));
+        List<FilesOut.Content> files = new ArrayList<>();
+        out.ifPresent(file -> files.add(new FilesOut.Content(
+                file, ChartJson.of(made.chart(), call.codec()).getBytes(StandardCharsets.UTF_8))));
+        png.ifPresent(file -> files.add(new FilesOut.Content(file, ChartPicture.png(made.chart()))));
+        Optional<Refusal> refusal = FilesOut.write(files);
+        if (refusal.isPresent()) {
+            return VerbResult.refused(refusal.get());
         }
         ChartSupply supply = ChartSupply.of(made.chart(), options.drillsPerBag(), options.drillsAnHour());
         ChartMade answer = ChartMade.of(made, supply, out, png, warnings);

@@ -183,6 +183,30 @@ class ChartMakeVerbTest {
         }
     }
 
+    @Test
+    void writesBothFilesOrNone() throws IOException {
+        Path out = Files.writeString(folder.resolve("chart.json"), "the chart from before");
+        Path taken = Files.createDirectory(folder.resolve("taken"));
+        refused(small().with("out", out.toString()).with("png", taken.toString()), "is-folder");
+        assertThat(out).hasContent("the chart from before");
+
+        Files.delete(out);
+        refused(
+                small().with("out", out.toString())
+                        .with("png", folder.resolve("none/chart.png").toString()),
+                "no-folder");
+        refused(
+                small().with("out", taken.toString())
+                        .with("png", folder.resolve("chart.png").toString()),
+                "is-folder");
+        assertThat(run(small().with("out", out.toString()).with("png", out.toString())))
+                .isEqualTo(VerbResult.wrongUsage("--out and --png are two files. Give them two names."));
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files.map(file -> file.getFileName().toString()))
+                    .containsExactlyInAnyOrder("coffee.png", "palette.csv", "taken");
+        }
+    }
+
     private static void refused(FakeCall call, String code) {
         VerbResult result = run(call);
         assertThat(result).isInstanceOf(VerbResult.Refused.class);

@@ -68,6 +68,12 @@ record ScriptedVerbs(Path folder) {
                                 .with("source", "Quay shop")
                                 .with("cover", file("picture.png"))),
                 new Step(
+                        "piece edit",
+                        call -> call.with("piece", PIECE)
+                                .with("sections", "9")
+                                .with("kept-at", "Tall shelf")
+                                .with("price", "34.50")),
+                new Step(
                         "holder add",
                         call -> call.with("name", "Case A")
                                 .with("rows", "2")

@@ -39,8 +39,26 @@ final class PieceEdits {
         return piece.kit().flatMap(id -> view.find(Kit.TYPE, id)).map(Stored::value);
     }
 
-    @Messages({"# {0} - title", "PieceEdits.edit=Edit {0}"})
+    /** Tomorrow may be today where somebody else's clock stands, and passes. */
+    @Messages({
+        "# {0} - title",
+        "PieceEdits.edit=Edit {0}",
+        "# {0} - day",
+        "PieceEdits.notYet=It can''t stand so since {0}, which has not been yet. Check the date. Nothing was changed."
+    })
     Result<ChangeSet> editPiece(UUID id, Piece piece) {
+        Optional<About> told = piece.standingSince()
+                .filter(since -> view.find(Piece.TYPE, id)
+                        .flatMap(old -> old.value().standingSince())
+                        .filter(since::equals)
+                        .isEmpty());
+        Optional<About> later = told.filter(since -> since.earliest()
+                .filter(day -> day.isAfter(view.day().plusDays(1)))
+                .isPresent());
+        if (later.isPresent()) {
+            return Result.refused(
+                    "future-day", Bundle.PieceEdits_notYet(later.get().words()));
+        }
         return edit(id, piece, Bundle.PieceEdits_edit(piece.title()));
     }
 

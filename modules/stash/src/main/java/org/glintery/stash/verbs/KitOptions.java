@@ -62,8 +62,9 @@ final class KitOptions {
             Param.option("kept-at", "PLACE", Bundle.KitOptions_keptAt()),
             Param.option("notes", "TEXT", Bundle.KitOptions_notes()));
 
-    private static final int MOST_CELLS = 100_000;
-    private static final double MOST_MM = 100_000;
+    static final int MOST_CELLS = 100_000;
+    static final double MOST_MM = 100_000;
+    static final double MOST_PITCH_MM = 1_000;
     private static final int MOST_DECIMALS = 4;
     private static final BigDecimal MOST_MONEY = BigDecimal.valueOf(1_000_000_000);
 
@@ -78,8 +79,8 @@ final class KitOptions {
     Result<Kit> kit(List<Picture> pictures) {
         return DateOption.of(call, "ordered")
                 .then(ordered -> DateOption.of(call, "arrived")
-                        .then(arrived -> money("price")
-                                .then(price -> money("postage")
+                        .then(arrived -> money(call, "price")
+                                .then(price -> money(call, "postage")
                                         .then(postage -> Result.ok(new Kit(
                                                 title,
                                                 call.value("source"),
@@ -118,7 +119,7 @@ final class KitOptions {
                 .then(width -> WordOption.millimetres(call, "height", MOST_MM)
                         .then(height -> WordOption.millimetres(call, "cloth-width", MOST_MM)
                                 .then(clothWidth -> WordOption.millimetres(call, "cloth-height", MOST_MM)
-                                        .then(clothHeight -> WordOption.millimetres(call, "pitch", 1_000)
+                                        .then(clothHeight -> WordOption.millimetres(call, "pitch", MOST_PITCH_MM)
                                                 .then(pitch -> WordOption.whole(call, "columns", 1, MOST_CELLS)
                                                         .then(columns -> WordOption.whole(call, "rows", 1, MOST_CELLS)
                                                                 .then(rows -> Result.ok(new Canvas(
@@ -136,7 +137,7 @@ final class KitOptions {
         "# {1} - what is written",
         "KitOptions.noMoney=--{0} is an amount such as 24.90, not ''{1}''."
     })
-    private Result<Optional<Money>> money(String option) {
+    static Result<Optional<Money>> money(VerbCall call, String option) {
         Optional<String> written = call.value(option);
         if (written.isEmpty()) {
             return Result.ok(Optional.empty());

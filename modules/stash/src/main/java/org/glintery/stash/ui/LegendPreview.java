@@ -17,6 +17,7 @@ import org.glintery.workbench.parts.DrillSwatch;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Tables;
 import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.parts.WrappedText;
 import org.openide.util.NbBundle.Messages;
 
 /** What was understood of a legend before any of it is taken in: columns, lines, and the rows that are bad. */
@@ -30,9 +31,10 @@ final class LegendPreview extends JPanel {
     private final JCheckBox replace;
 
     @Messages({
+        "# {0} - separator",
+        "LegendPreview.read=Understood as a table whose columns are set apart by {0}.",
         "# {0} - encoding",
-        "# {1} - separator",
-        "LegendPreview.read=Read as {0}, separated by {1}.",
+        "LegendPreview.letters=How its letters were read: {0}. If some look wrong, save the file anew with the encoding UTF-8.",
         "# {0} - how many",
         "# {1} - how many in words",
         "LegendPreview.bad={0,choice,1#One row|1<{1} rows} can''t be taken in. Nothing is, until {0,choice,1#it is|1<they are} right:",
@@ -45,7 +47,7 @@ final class LegendPreview extends JPanel {
         setOpaque(false);
         replace = new JCheckBox(Bundle.LegendPreview_replace());
         replace.setOpaque(false);
-        add(Texts.wrappedHint(Bundle.LegendPreview_read(reading.encoding(), reading.separator())), "wmin 0");
+        add(understood(reading), "wmin 0");
         add(Texts.body(columns(reading)), "wmin 0");
         add(Tables.scrolling(table(reading)), "h " + Space.px(HEIGHT_PX) + "!");
         if (!reading.badRows().isEmpty()) {
@@ -57,6 +59,13 @@ final class LegendPreview extends JPanel {
         if (offerReplace) {
             add(replace);
         }
+    }
+
+    /** The name of an encoding helps few, so it stands where it is looked for. */
+    static WrappedText understood(Reading reading) {
+        WrappedText words = Texts.wrappedHint(Bundle.LegendPreview_read(reading.separator()));
+        words.setToolTipText(Bundle.LegendPreview_letters(reading.encoding()));
+        return words;
     }
 
     boolean replaces() {

@@ -25,14 +25,12 @@ final class SearchWords {
             Map.entry("mats", "mount"),
             Map.entry("matted", "mount"),
             Map.entry("passepartout", "mount"),
-            Map.entry("wip", "on the bench"),
             Map.entry("started", "on the bench"),
             Map.entry("paused", "resting"),
             Map.entry("done", "made"),
             Map.entry("finished", "made"),
             Map.entry("completed", "made"),
             Map.entry("wishlist", "hoped for"),
-            Map.entry("stash", "shelved"),
             Map.entry("sold", "let go"));
 
     private SearchWords() {}

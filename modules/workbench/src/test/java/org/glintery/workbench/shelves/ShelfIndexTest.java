@@ -54,7 +54,12 @@ class ShelfIndexTest {
         assertThat(titles(index, "mat")).containsExactly("Boatyard crane");
         assertThat(titles(index, "cream passepartout")).containsExactly("Boatyard crane");
         assertThat(titles(index, "started")).containsExactly("Rope-walk");
-        assertThat(titles(index, "stash")).containsExactly("Boatyard crane");
+    }
+
+    @Test
+    void takesNoSynonyms_thatAreNoWordsOfTheTrade() {
+        assertThat(titles(ShelfIndex.of(small(1)), "stash")).isEmpty();
+        assertThat(titles(ShelfIndex.of(small(1)), "wip")).isEmpty();
     }
 
     @Test

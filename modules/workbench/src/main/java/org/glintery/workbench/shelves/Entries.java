@@ -8,8 +8,6 @@ import java.util.UUID;
 import org.glintery.api.Result;
 import org.glintery.api.exchange.LegendReader;
 import org.glintery.api.finishes.Finishes;
-import org.glintery.api.ledger.Shape;
-import org.glintery.api.stash.ColourCard;
 import org.glintery.api.stash.Stash;
 import org.glintery.workbench.parts.Asking;
 import org.glintery.workbench.parts.PictureDrop;
@@ -68,10 +66,10 @@ public final class Entries {
             form.legendRefused(Bundle.Entries_noLegends());
             return;
         }
-        Optional<Shape> shape = form.shape();
-        desk.compute(view -> reader.get().read(file, new LegendReader.Assumed(ColourCard.OWN, shape)), result -> {
+        LegendReader.Assumed assumed = form.assumed();
+        desk.compute(view -> reader.get().read(file, assumed), result -> {
             if (result instanceof Result.Ok<LegendReader.Reading> ok) {
-                form.legendRead(file, ok.value());
+                form.legendRead(new ReadLegend(file, assumed, ok.value()));
             } else if (result instanceof Result.Refused<LegendReader.Reading> no) {
                 form.legendRefused(no.refusal().text());
             }

@@ -1,5 +1,7 @@
 package org.glintery.workbench.shelves;
 
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +47,7 @@ final class KitForm extends JPanel {
     private final WrappedText pictureWords = Texts.wrappedHint("");
     private final WrappedText missing = Texts.wrappedHint("");
     private final transient List<PictureDrop.Taken> pictures = new ArrayList<>();
-    private transient Optional<LegendReader.Reading> legend = Optional.empty();
+    private transient Optional<ReadLegend> legend = Optional.empty();
 
     @Messages({
         "KitForm.title=Title",
@@ -94,10 +96,34 @@ final class KitForm extends JPanel {
         add(form);
         add(missing, "wmin 0");
         PictureDrop.onto(this, desk, this::addPicture);
+        shape.addActionListener(e -> readAgain());
+        source.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent e) {
+                readAgain();
+            }
+        });
     }
 
-    Optional<Shape> shape() {
+    private Optional<Shape> shape() {
         return Optional.ofNullable(shape.chosen());
+    }
+
+    private Optional<String> source() {
+        return Optional.of(source.getText().strip()).filter(s -> !s.isEmpty());
+    }
+
+    /** What a legend's file is read by that does not say it itself. */
+    LegendReader.Assumed assumed() {
+        return ReadLegend.assumed(desk.view(), shape(), source());
+    }
+
+    /** Reads the legend once more when it would be understood otherwise now; false when nothing is to be read. */
+    private boolean readAgain() {
+        LegendReader.Assumed now = assumed();
+        Optional<Path> file = legend.filter(read -> !read.holdsFor(now)).map(ReadLegend::file);
+        file.ifPresent(again -> Entries.readLegend(desk, this, again));
+        return file.isPresent();
     }
 
     /** Fills the title in, if none was typed. */
@@ -124,10 +150,10 @@ final class KitForm extends JPanel {
         pictureWords.setText(Bundle.KitForm_pictureCount(pictures.size(), Balance.grouped(pictures.size())));
     }
 
-    void legendRead(Path file, LegendReader.Reading reading) {
-        suggestTitle(titleOf(file));
-        legend = reading.badRows().isEmpty() ? Optional.of(reading) : Optional.empty();
-        legendWords.setText(LegendWords.understood(reading));
+    void legendRead(ReadLegend read) {
+        suggestTitle(titleOf(read.file()));
+        legend = Optional.of(read);
+        legendWords.setText(LegendWords.understood(read.reading()));
         Asking.fit(this);
     }
 
@@ -140,28 +166,34 @@ final class KitForm extends JPanel {
     /** Whether enough was said; tells what is missing. */
     @Messages({
         "KitForm.needsTitle=Give it a title first. A few words are enough.",
+        "KitForm.readAgain=The legend is read once more, as what you wrote last asks for it. Then shelve it.",
         "KitForm.sizeNotUnderstood=The size is not understood. Write it as 35 x 45, or leave it empty."
     })
     boolean ready() {
         boolean titled = !title.getText().isBlank();
         boolean sized = SizeWords.read(size.getText()).isPresent();
-        missing.setText(!titled ? Bundle.KitForm_needsTitle() : !sized ? Bundle.KitForm_sizeNotUnderstood() : "");
+        boolean again = readAgain();
+        missing.setText(
+                !titled
+                        ? Bundle.KitForm_needsTitle()
+                        : !sized ? Bundle.KitForm_sizeNotUnderstood() : again ? Bundle.KitForm_readAgain() : "");
         Asking.fit(this);
-        return titled && sized;
+        return titled && sized && !again;
     }
 
     KitDraft draft() {
+        Optional<LegendReader.Reading> reading = legend.flatMap(ReadLegend::whole);
         return new KitDraft(
                 title.getText().strip(),
                 origin,
-                Optional.of(source.getText().strip()).filter(s -> !s.isEmpty()),
+                source(),
                 standing.chosen(),
                 shape(),
                 coverage.chosen(),
                 SizeWords.read(size.getText()).orElse(Canvas.NOT_SAID),
                 List.copyOf(pictures),
-                legend.map(LegendReader.Reading::lines).orElse(List.of()),
-                legend.map(LegendReader.Reading::entries).orElse(Map.of()));
+                reading.map(LegendReader.Reading::lines).orElse(List.of()),
+                reading.map(LegendReader.Reading::entries).orElse(Map.of()));
     }
 
     private static JPanel beside(WrappedText words, String button, Pictogram icon, Runnable action) {

@@ -73,9 +73,14 @@ public final class WorkshopOpener {
                 .then(open -> Result.ok(open, demoWanted ? List.of(Bundle.WorkshopOpener_noDemo()) : List.of()));
     }
 
-    @Messages("WorkshopOpener.settings=Choose how much of the workshop is kept here")
-    private static ChangeSet chosen(Settings settings) {
-        return ChangeSet.named(Bundle.WorkshopOpener_settings())
+    /** It stays the first in the list of what can be taken back, so it says what was chosen. */
+    @Messages({
+        "WorkshopOpener.book=Begin the workshop with only the book",
+        "WorkshopOpener.drills=Begin the workshop with the drills as well"
+    })
+    static ChangeSet chosen(Settings settings) {
+        boolean book = settings.depth() == Settings.Depth.ONLY_THE_BOOK;
+        return ChangeSet.named(book ? Bundle.WorkshopOpener_book() : Bundle.WorkshopOpener_drills())
                 .put(Settings.TYPE, Settings.ID, settings)
                 .build();
     }

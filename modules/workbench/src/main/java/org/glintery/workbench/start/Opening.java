@@ -35,6 +35,7 @@ public final class Opening {
         thread.setDaemon(true);
         return thread;
     });
+    private static final Closings CLOSINGS = new Closings(BACKGROUND);
     private final WindowSpeech speech = new WindowSpeech();
     private final LastFolder lastFolder = new LastFolder(NbPreferences.forModule(Opening.class));
     private final Workshops workshops;
@@ -138,15 +139,20 @@ public final class Opening {
         PieceWindow.closeAll();
         FolderCopying copying = FolderCopying.at(desk);
         desk.beforeClosing(copying::beforeClosing);
-        CurrentDesk.get().put(Optional.of(desk)).ifPresent(old -> BACKGROUND.execute(old::close));
+        CurrentDesk.get().put(Optional.of(desk)).ifPresent(old -> CLOSINGS.begin(old::close));
         WindowTitle.show(Optional.of(workshop.folder()));
         copying.afterOpening();
+    }
+
+    /** Waits for workshops that are still being closed. Not on the event thread. */
+    static void awaitClosings() {
+        CLOSINGS.await();
     }
 
     /** Closes the workshop that is open. */
     public void closeCurrent() {
         PieceWindow.closeAll();
-        CurrentDesk.get().put(Optional.empty()).ifPresent(old -> BACKGROUND.execute(old::close));
+        CurrentDesk.get().put(Optional.empty()).ifPresent(old -> CLOSINGS.begin(old::close));
         WindowTitle.show(Optional.empty());
         speech.say("");
     }

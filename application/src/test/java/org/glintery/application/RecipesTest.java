@@ -24,7 +24,7 @@ class RecipesTest {
     @ParameterizedTest
     @CsvSource({
         "workbench/src/main/java/org/glintery/workbench/spi, 10",
-        "api/src/main/java/org/glintery/api/verb, 8",
+        "api/src/main/java/org/glintery/api/verb, 9",
         "api/src/main/java/org/glintery/api/workshop, 9"
     })
     void showCodeOfTheSampleInEveryStep(String page, int steps) throws IOException {

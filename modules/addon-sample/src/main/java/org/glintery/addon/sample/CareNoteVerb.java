@@ -11,6 +11,7 @@ import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.verb.VerbSteps;
+import org.glintery.api.verb.WrittenDay;
 import org.glintery.api.workshop.Stored;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
@@ -66,9 +67,9 @@ public final class CareNoteVerb implements Verb {
         "CareNoteVerb.when=--on ''{0}'' is not understood. Write 2025-03-31 or ''about October 2024''."
     })
     private static VerbResult write(VerbCall call, Stored<Piece> piece) {
-        LocalDate today = LocalDate.now(call.clock());
-        Optional<About> on =
-                call.value("on").map(words -> About.said(words, today)).orElseGet(() -> Optional.of(About.on(today)));
+        Optional<About> on = call.value("on")
+                .map(words -> WrittenDay.of(call, words))
+                .orElseGet(() -> Optional.of(About.on(LocalDate.now(call.clock()))));
         if (on.isEmpty()) {
             return VerbResult.wrongUsage(Bundle.CareNoteVerb_when(call.need("on")));
         }

@@ -44,4 +44,14 @@ class CareNoteVerbTest extends VerbContract {
                 .with("on", "the other day or so");
         assertThat(new CareNoteVerb().run(call)).isInstanceOf(VerbResult.WrongUsage.class);
     }
+
+    @Test
+    void saysHowADateWasRead_thatCanBeReadInTwoWays() {
+        FakeCall call = new FakeCall(workshop())
+                .with("piece", piece(Standing.MADE))
+                .with("words", "Dusted")
+                .with("on", "3/4/2025");
+        new CareNoteVerb().run(call);
+        assertThat(call.said).anyMatch(said -> said.contains("3/4/2025") && said.contains("3 April 2025"));
+    }
 }

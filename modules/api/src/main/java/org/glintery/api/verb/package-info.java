@@ -32,6 +32,13 @@
  *     <pre>{@code
  * return VerbSteps.named(call, Piece.TYPE, Piece::title, call.need("piece"), piece -> write(call, piece));
  * }</pre>
+ * <li>Read dates with {@link org.glintery.api.verb.WrittenDay} and numbers with
+ *     {@link org.glintery.api.verb.WrittenWhole} and {@link org.glintery.api.verb.WrittenDecimal}, as all verbs do:
+ *     <pre>{@code
+ * Optional<About> on = call.value("on")
+ *         .map(words -> WrittenDay.of(call, words))
+ *         .orElseGet(() -> Optional.of(About.on(LocalDate.now(call.clock()))));
+ * }</pre>
  * <li>What was written wrongly ends as wrong usage, and nothing is changed:
  *     <pre>{@code
  * return VerbResult.wrongUsage(Bundle.CareNoteVerb_when(call.need("on")));

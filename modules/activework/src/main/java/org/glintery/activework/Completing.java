@@ -2,6 +2,7 @@ package org.glintery.activework;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
@@ -9,11 +10,14 @@ import org.glintery.api.activework.Completion;
 import org.glintery.api.activework.CompletionPart;
 import org.glintery.api.activework.RunningSitting;
 import org.glintery.api.finishes.Finishes;
+import org.glintery.api.ledger.Spot;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.stash.Stash;
+import org.glintery.api.storage.KitUp;
 import org.glintery.api.storage.Storage;
 import org.glintery.api.workshop.ChangeSet;
+import org.glintery.api.workshop.Reservation;
 import org.glintery.api.workshop.Stored;
 import org.glintery.api.workshop.View;
 import org.glintery.api.workshop.Workshop;
@@ -61,6 +65,10 @@ final class Completing {
         if (notYet.isPresent()) {
             return Result.refused(notYet.get());
         }
+        Optional<Refusal> lacking = lacking(view, title, completion);
+        if (lacking.isPresent()) {
+            return Result.refused(lacking.get());
+        }
         Result<ChangeSet> whole = Result.ok(
                 ChangeSet.named(Bundle.Completing_complete(title)).build(),
                 wasBegun(view, piece.get()) ? List.of() : List.of(Bundle.Completing_neverBegun(title)));
@@ -76,6 +84,34 @@ final class Completing {
                 !PieceSittings.of(view, piece.id()).isEmpty();
             case ON_THE_BENCH, RESTING, MADE, LET_GO -> true;
         };
+    }
+
+    /** What would be lost, or stay booked wrongly for good, while the feature that keeps it is switched off. */
+    @Messages({
+        "# {0} - title",
+        "Completing.needsStash=The drills of {0} are kept, and kits and pieces, which book the last of them, are switched off. "
+                + "Switch them on to complete it. Nothing was changed.",
+        "Completing.needsFinishes=A score and what there is to say belong into the finish, and finishes are switched off. "
+                + "Leave them out, or switch finishes on. Nothing was changed."
+    })
+    private Optional<Refusal> lacking(View view, String title, Completion completion) {
+        if (workshop.find(Stash.class).isEmpty() && drillsAreKept(view, completion.piece())) {
+            return Optional.of(new Refusal("needs-stash", Bundle.Completing_needsStash(title)));
+        }
+        boolean writes =
+                completion.score().isPresent() || !completion.comments().isBlank();
+        return writes && workshop.find(Finishes.class).isEmpty()
+                ? Optional.of(new Refusal("needs-finishes", Bundle.Completing_needsFinishes()))
+                : Optional.empty();
+    }
+
+    private static boolean drillsAreKept(View view, UUID piece) {
+        return KitUp.of(view, piece).isPresent()
+                || !view.contents(new Spot.OnCanvas(piece)).isEmpty()
+                || view.all(Reservation.TYPE).stream()
+                        .map(Stored::value)
+                        .anyMatch(held -> held.purpose().equals(Reservation.FOR_PIECE)
+                                && held.forId().equals(piece));
     }
 
     /** A feature that is switched off contributes nothing; the standing, which the stash keeps, is then set here. */

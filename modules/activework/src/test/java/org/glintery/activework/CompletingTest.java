@@ -74,8 +74,7 @@ class CompletingTest {
 
     @Test
     void aFeatureThatIsSwitchedOffContributesNothing() {
-        shop.apply(
-                shop.benchWithout(Finishes.class, Storage.class).complete(shop.view(), completion(Optional.empty())));
+        shop.apply(shop.benchWithout(Finishes.class, Storage.class).complete(shop.view(), sayingNothing(piece)));
 
         assertThat(shop.pieceOf(piece).standing()).isEqualTo(Standing.MADE);
         assertThat(shop.view().find(Finish.TYPE, piece)).isEmpty();
@@ -83,13 +82,35 @@ class CompletingTest {
     }
 
     @Test
-    void thePieceIsMade_alsoWhenTheStashIsSwitchedOff() {
-        shop.apply(shop.benchWithout(Stash.class).complete(shop.view(), completion(Optional.empty())));
+    void aPieceWhoseDrillsAreNotKeptIsMade_alsoWhenTheStashIsSwitchedOff() {
+        UUID plain = shop.piece("Net loft", Standing.ON_THE_BENCH);
+        shop.apply(shop.benchWithout(Stash.class).complete(shop.view(), sayingNothing(plain)));
 
-        assertThat(shop.pieceOf(piece).standing()).isEqualTo(Standing.MADE);
-        assertThat(shop.pieceOf(piece).standingSince()).contains(MAY);
-        assertThat(shop.view().find(Finish.TYPE, piece)).isPresent();
-        assertThat(shop.count(new Spot.OnCanvas(piece), T1)).isZero();
+        assertThat(shop.pieceOf(plain).standing()).isEqualTo(Standing.MADE);
+        assertThat(shop.pieceOf(plain).standingSince()).contains(MAY);
+        assertThat(shop.view().find(Finish.TYPE, plain)).isPresent();
+    }
+
+    @Test
+    void refusesAPieceWhoseDrillsNobodyWouldBook_whileTheStashIsSwitchedOff() {
+        Result<?> asked = shop.benchWithout(Stash.class).complete(shop.view(), sayingNothing(piece));
+
+        assertThat(refusal(asked).code()).isEqualTo("needs-stash");
+    }
+
+    @Test
+    void refusesAScoreOrWordsThatNobodyWouldKeep_whileFinishesAreSwitchedOff() {
+        var bench = shop.benchWithout(Finishes.class);
+        Completion scored = new Completion(piece, MAY, Optional.of(5), "");
+
+        assertThat(refusal(bench.complete(shop.view(), scored)).code()).isEqualTo("needs-finishes");
+        assertThat(refusal(bench.complete(shop.view(), completion(Optional.empty())))
+                        .code())
+                .isEqualTo("needs-finishes");
+    }
+
+    private static Completion sayingNothing(UUID piece) {
+        return new Completion(piece, MAY, Optional.empty(), "");
     }
 
     @Test

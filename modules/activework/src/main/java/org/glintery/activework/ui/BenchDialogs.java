@@ -8,10 +8,12 @@ import javax.swing.JTextArea;
 import org.glintery.activework.NotYet;
 import org.glintery.api.Refusal;
 import org.glintery.api.activework.Completion;
+import org.glintery.api.finishes.Finishes;
 import org.glintery.api.time.About;
 import org.glintery.workbench.parts.AboutField;
 import org.glintery.workbench.parts.Asking;
 import org.glintery.workbench.parts.FormSheet;
+import org.glintery.workbench.parts.Needs;
 import org.glintery.workbench.parts.ScoreFacets;
 import org.glintery.workbench.parts.Texts;
 import org.glintery.workbench.parts.WrappedText;
@@ -43,11 +45,15 @@ final class BenchDialogs {
         ScoreFacets score = ScoreFacets.choosing(chosen -> {});
         JTextArea comments = DialogSheet.area();
         WrappedText words = Texts.wrappedHint(Bundle.BenchDialogs_completeHint());
-        DialogSheet sheet = new DialogSheet(new FormSheet()
-                .field(Bundle.BenchDialogs_on(), on)
-                .field(Bundle.BenchDialogs_score(), score, Bundle.BenchDialogs_scoreHint())
-                .field(Bundle.BenchDialogs_comments(), new JScrollPane(comments))
-                .whole(words));
+        FormSheet form = new FormSheet().field(Bundle.BenchDialogs_on(), on);
+        Optional<String> unwritten = Needs.words(desk, Finishes.class);
+        if (unwritten.isPresent()) {
+            form.field(Bundle.BenchDialogs_score(), Texts.wrappedHint(unwritten.get()));
+        } else {
+            form.field(Bundle.BenchDialogs_score(), score, Bundle.BenchDialogs_scoreHint())
+                    .field(Bundle.BenchDialogs_comments(), new JScrollPane(comments));
+        }
+        DialogSheet sheet = new DialogSheet(form.whole(words));
         boolean done = Asking.ask(Bundle.BenchDialogs_complete(), sheet, Bundle.BenchDialogs_completeDo(), () -> {
             Optional<String> trouble = trouble(on);
             words.setText(trouble.orElse(Bundle.BenchDialogs_completeHint()));

@@ -1,11 +1,14 @@
 package org.glintery.activework.verbs;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.activework.Completion;
+import org.glintery.api.finishes.Finishes;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.storage.KitUp;
+import org.glintery.api.storage.Storage;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.Verb;
@@ -67,9 +70,9 @@ public final class BenchCompleteVerb implements Verb {
 
     @Messages({
         "# {0} - title",
-        "BenchCompleteVerb.done={0} is made. Write it up with ''finish edit''.",
-        "# {0} - title",
-        "BenchCompleteVerb.doneInHolder={0} is made. Write it up with ''finish edit'', and clear its holder with ''kitdown''."
+        "BenchCompleteVerb.done={0} is made.",
+        "BenchCompleteVerb.writeUp=Write it up with 'finish edit'.",
+        "BenchCompleteVerb.clear=Clear its holder with 'kitdown'."
     })
     private static VerbResult complete(VerbCall call, Stored<Piece> piece) {
         SaidOptions said = new SaidOptions(call);
@@ -86,9 +89,20 @@ public final class BenchCompleteVerb implements Verb {
                 call,
                 BenchOfCall.of(call).complete(call.workshop().view(), completion),
                 () -> VerbResult.said(
-                        new Completed(piece.id(), title, completion.on(), completion.score()),
-                        KitUp.of(call.workshop().view(), piece.id()).isPresent()
-                                ? Bundle.BenchCompleteVerb_doneInHolder(title)
-                                : Bundle.BenchCompleteVerb_done(title)));
+                        new Completed(piece.id(), title, completion.on(), completion.score()), next(call, piece)));
+    }
+
+    /** What is next, by verbs that are there. */
+    private static String next(VerbCall call, Stored<Piece> piece) {
+        List<String> words = new ArrayList<>();
+        words.add(Bundle.BenchCompleteVerb_done(piece.value().title()));
+        if (call.workshop().find(Finishes.class).isPresent()) {
+            words.add(Bundle.BenchCompleteVerb_writeUp());
+        }
+        boolean inHolder = KitUp.of(call.workshop().view(), piece.id()).isPresent();
+        if (inHolder && call.workshop().find(Storage.class).isPresent()) {
+            words.add(Bundle.BenchCompleteVerb_clear());
+        }
+        return String.join(" ", words);
     }
 }

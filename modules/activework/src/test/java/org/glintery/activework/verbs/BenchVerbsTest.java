@@ -249,7 +249,7 @@ class BenchVerbsTest {
                 storage.planKitUp(shop.view(), piece, holder, Optional.empty()).then(plan -> Result.ok(plan.change())));
         FakeCall call = call();
 
-        assertThat(text(new BenchCompleteVerb(), call)).contains("clear its holder with 'kitdown'");
+        assertThat(text(new BenchCompleteVerb(), call)).contains("Clear its holder with 'kitdown'");
         assertThat(call.said).isEmpty();
     }
 

@@ -87,7 +87,23 @@ public final class SittingCheck {
                 .flatMap(SittingCheck::count)
                 .or(() -> laid.bySymbol().values().stream()
                         .flatMap(count -> count(count).stream())
-                        .findFirst());
+                        .findFirst())
+                .or(() -> sum(laid));
+    }
+
+    /** Drills told beside their symbols are all of them: those of the symbols and maybe more. */
+    @Messages({
+        "# {0} - drills of all symbols",
+        "# {1} - drills in all",
+        "SittingCheck.sum=The symbols come to {0} drills, but {1} in all were told. Nothing was changed; say which is right."
+    })
+    private static Optional<Refusal> sum(Laid laid) {
+        long bySymbol =
+                laid.bySymbol().values().stream().mapToLong(Long::longValue).sum();
+        return laid.drills()
+                .filter(all -> all < bySymbol)
+                .flatMap(all ->
+                        refused("contrary", Bundle.SittingCheck_sum(Balance.grouped(bySymbol), Balance.grouped(all))));
     }
 
     @Messages(

@@ -198,6 +198,8 @@ class SittingRecordingTest {
         assertThat(refusal(sit(piece, Laid.percent(Double.NaN))).code()).isEqualTo("percent");
         assertThat(refusal(sit(piece, Laid.sections(-1))).code()).isEqualTo("negative");
         assertThat(refusal(sit(piece, bySymbol(Map.of("A", -1L)))).code()).isEqualTo("negative");
+        Laid fewerInAllThanOfOne = new Laid(Optional.of(10L), Optional.empty(), Optional.empty(), Map.of("A", 40L));
+        assertThat(refusal(sit(piece, fewerInAllThanOfOne)).code()).isEqualTo("contrary");
         assertThat(refusal(sit(piece, bySymbol(Map.of("C", 1L)))).code()).isEqualTo("unknown-symbol");
         assertThat(refusal(sit(piece, bySymbol(Map.of("B", 1L)))).code()).isEqualTo("ambiguous-symbol");
         assertThat(refusal(sit(UUID.randomUUID(), Laid.NOT_SAID)).code()).isEqualTo("no-piece");

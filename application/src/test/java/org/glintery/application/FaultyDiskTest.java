@@ -44,6 +44,9 @@ class FaultyDiskTest {
                 .with("TMPDIR", scratch.toString())
                 .by(AS_NOBODY);
         glinteryDo.run("workshop", "new").done();
+        glinteryDo.run("workshop", "backup", "copy.zip").done();
+        Path closed = Files.createDirectory(folder.resolve("closed"));
+        Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("---------"));
         Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
         LeftOut.unless(
                 shell(AS_NOBODY, "test", "-x", GlinteryDo.LAUNCHER.toString()),
@@ -59,6 +62,8 @@ class FaultyDiskTest {
                     .isFalse();
             nobody.run("kit", "list").refused(1, "can not be opened, not even to look at it");
             nobody.run("workshop", "new", "--workshop", "other").refused(1, "can't be written to");
+            nobody.run("workshop", "restore", "copy.zip", "--workshop", "closed")
+                    .refused(1, "can't be written to");
         } finally {
             lock(false);
         }

@@ -85,7 +85,17 @@ final class ChangeWriter {
         return ids.stream().filter(id -> memory.ids().find(id) != 0).collect(Collectors.toSet());
     }
 
+    /** Whether nothing was ever put into the workshop. */
+    boolean isEmpty() {
+        return movements() == 0
+                && state.documents().count() == 0
+                && state.blobs().isEmpty();
+    }
+
     Result<Applied> apply(PreparedChange change) {
+        if (change.trusted() && !isEmpty()) { // others may have gone on while an import was read
+            return Result.refused("not-empty", Bundle.import_not_empty());
+        }
         if (changeIds.find(change.id()) != 0) {
             return Result.refused(Refusals.changeRepeated());
         }

@@ -13,24 +13,22 @@ import org.openide.util.NbBundle.Messages;
     "disk-read-only=This folder can't be written to. Nothing was changed; choose another folder or ask for the right to write.",
     "# {0} - the system's words",
     "disk-failed=The disk could not be used ({0}). Nothing was changed.",
-    "disk-closed=The workshop had to be closed because of it: close it and open it again; all earlier changes are kept, and it then shows whether this one is too."
+    "disk-full-closed=The disk became full in the middle of it. Make room, then close the workshop and open it again: all earlier changes are kept, and it shows whether this one is too.",
+    "disk-read-only-closed=The folder could not be written to any more. Ask for the right to write, then close the workshop and open it again: all earlier changes are kept, and it shows whether this one is too.",
+    "# {0} - the system's words",
+    "disk-failed-closed=The disk could not be used any more ({0}). Close the workshop and open it again: all earlier changes are kept, and it shows whether this one is too."
 })
 final class DiskRefusals {
     private DiskRefusals() {}
 
     /** @param closed whether the database closed itself over it */
     static Refusal of(Throwable failure, boolean closed) {
-        Refusal refusal = of(failure);
-        return closed ? new Refusal(refusal.code(), refusal.text() + " " + Bundle.disk_closed()) : refusal;
-    }
-
-    private static Refusal of(Throwable failure) {
         String words = "";
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
             String message = String.valueOf(cause.getMessage());
             String lower = message.toLowerCase(Locale.ROOT);
             if (lower.contains("no space left") || lower.contains("not enough space") || lower.contains("disk full")) {
-                return new Refusal("disk-full", Bundle.disk_full());
+                return new Refusal("disk-full", closed ? Bundle.disk_full_closed() : Bundle.disk_full());
             }
             if (cause instanceof AccessDeniedException
                     || cause instanceof ReadOnlyFileSystemException
@@ -38,13 +36,14 @@ final class DiskRefusals {
                     || lower.contains("read only")
                     || lower.contains("read-only")
                     || lower.contains("access denied")) {
-                return new Refusal("read-only", Bundle.disk_read_only());
+                return new Refusal("read-only", closed ? Bundle.disk_read_only_closed() : Bundle.disk_read_only());
             }
             if (cause instanceof IOException || words.isEmpty()) {
                 words = message;
             }
         }
         int line = words.indexOf('\n');
-        return new Refusal("disk", Bundle.disk_failed(line < 0 ? words : words.substring(0, line)));
+        String first = line < 0 ? words : words.substring(0, line);
+        return new Refusal("disk", closed ? Bundle.disk_failed_closed(first) : Bundle.disk_failed(first));
     }
 }

@@ -296,9 +296,7 @@ final class H2Workshop implements Workshop {
 
     /** Whether there is nothing here, and in the ledger never was. */
     boolean isEmpty() {
-        return ledger.call(changes -> changes.movements() == 0
-                && changes.state().documents().count() == 0
-                && changes.state().blobs().isEmpty());
+        return ledger.call(ChangeWriter::isEmpty);
     }
 
     /** The state and a copy of the database that belong together. */

@@ -7,8 +7,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.Set;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
-import org.glintery.api.GlinteryException;
 import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
@@ -32,6 +33,8 @@ import org.openide.util.lookup.ServiceProvider;
     "restored-damaged=What was restored is not whole: {0} Nothing was kept; try an older backup."
 })
 public final class H2Workshops implements Workshops {
+    private static final Logger LOG = Logger.getLogger(H2Workshops.class.getName());
+
     private final Clock clock;
     private final JacksonCodec codec = new JacksonCodec();
     private final Schema schema;
@@ -113,8 +116,8 @@ public final class H2Workshops implements Workshops {
         }
         try (Stream<Path> inside = Files.walk(folder, 1, new FileVisitOption[0])) {
             inside.filter(path -> !path.equals(folder)).toList().forEach(Leftovers::remove);
-        } catch (IOException e) {
-            throw new GlinteryException("a folder could not be cleared", e);
+        } catch (IOException e) { // a folder that can't be read holds nothing of ours either
+            LOG.log(Level.WARNING, "could not be cleared away: " + folder, e);
         }
     }
 

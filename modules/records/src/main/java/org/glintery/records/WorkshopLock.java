@@ -108,9 +108,8 @@ final class WorkshopLock implements AutoCloseable {
 
     @Override
     public void close() {
-        try {
+        try (channel) {
             Files.deleteIfExists(owner);
-            channel.close();
         } catch (IOException e) {
             throw new GlinteryException("the workshop's lock could not be given back", e);
         } finally {

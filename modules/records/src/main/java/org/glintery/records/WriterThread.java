@@ -95,17 +95,21 @@ final class WriterThread implements AutoCloseable {
         return thread.isShutdown();
     }
 
+    /** Waits for all that was handed over, also when the caller is interrupted: the lock is given back afterwards. */
     @Override
     public void close() {
         thread.shutdown();
+        boolean interrupted = false;
         boolean ended = false;
         while (!ended) {
             try {
                 ended = thread.awaitTermination(1, TimeUnit.MINUTES);
             } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                return;
+                interrupted = true;
             }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
         }
     }
 }

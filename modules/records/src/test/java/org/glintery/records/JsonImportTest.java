@@ -72,6 +72,20 @@ class JsonImportTest {
     }
 
     @Test
+    void refusesWhatItRead_whenOthersWentOnMeanwhile() {
+        target.apply(ChangeSet.named("meanwhile")
+                        .create(Kit.TYPE, UUID.randomUUID(), Kit.titled("Net loft"))
+                        .build())
+                .orThrow();
+        var read = new PreparedChange(UUID.randomUUID(), "Import", List.of(), List.of(), true);
+
+        assertThat(((H2Workshop) target).apply(read))
+                .isInstanceOfSatisfying(
+                        Result.Refused.class,
+                        no -> assertThat(no.refusal().code()).isEqualTo("not-empty"));
+    }
+
+    @Test
     void saysWhatIsWrongWithAFile_inPlainWords() throws IOException {
         Map.of(
                         "[]", "it does not begin as one",

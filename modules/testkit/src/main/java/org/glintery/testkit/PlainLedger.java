@@ -109,6 +109,11 @@ public final class PlainLedger {
         return Set.of();
     }
 
+    /** How many actions were ever booked, each once. */
+    public int booked() {
+        return booked.size();
+    }
+
     /** How many changes stand: those that could be undone. */
     int standing() {
         return done.size();

@@ -81,7 +81,9 @@ public final class KitAddVerb implements Verb {
         Result<ChangeSet> change = StashOfCall.of(call).shelve(call.workshop().view(), adding.kit());
         List<String> warnings = warnings(adding, change);
         if (call.flag("preview")) {
-            KitAdded preview = KitAdded.of(adding, false, warnings);
+            boolean possible = badRows.isEmpty() && change instanceof Result.Ok<ChangeSet>;
+            KitAdded preview = KitAdded.of(
+                    adding, possible ? KitAdded.Outcome.WOULD_BE_SHELVED : KitAdded.Outcome.WOULD_BE_REFUSED, warnings);
             return VerbResult.said(preview, preview.text());
         }
         if (!badRows.isEmpty()) {
@@ -91,7 +93,7 @@ public final class KitAddVerb implements Verb {
                 change.then(made -> Result.ok(made.join(source(call, bagSize, adding.making()))));
         return VerbSteps.apply(call, withSource, () -> {
             saidByTheFile(adding, change).forEach(call::say);
-            KitAdded added = KitAdded.of(adding, true, warnings);
+            KitAdded added = KitAdded.of(adding, KitAdded.Outcome.SHELVED, warnings);
             return VerbResult.said(added, added.text());
         });
     }

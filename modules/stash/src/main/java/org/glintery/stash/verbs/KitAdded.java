@@ -18,20 +18,27 @@ import org.openide.util.NbBundle.Messages;
 /**
  * A kit that was shelved, or that would be.
  *
- * @param imported false when it was only looked at
+ * @param outcome what was done with it, or would be when it was only looked at
  * @param columns header in the file to what it was taken for
  * @param badRows rows that can't be taken, each with its line and the reason
  */
 public record KitAdded(
         UUID id,
         String title,
-        boolean imported,
+        Outcome outcome,
         List<PieceAdded> pieces,
         Optional<Map<String, String>> columns,
         Optional<String> encoding,
         Optional<String> separator,
         List<BadRow> badRows,
         List<String> warnings) {
+
+    /** What became of it. */
+    public enum Outcome {
+        SHELVED,
+        WOULD_BE_SHELVED,
+        WOULD_BE_REFUSED
+    }
 
     /** A piece of the kit with its legend. */
     public record PieceAdded(UUID id, String title, List<LineAdded> legend) {}
@@ -40,13 +47,13 @@ public record KitAdded(
     public record LineAdded(
             String symbol, DrillAnswer drill, Optional<Long> needed, Amount supplied, Optional<Integer> bags) {}
 
-    static KitAdded of(KitToAdd adding, boolean imported, List<String> warnings) {
+    static KitAdded of(KitToAdd adding, Outcome outcome, List<String> warnings) {
         NewKit kit = adding.kit();
         Optional<Reading> reading = adding.reading();
         return new KitAdded(
                 kit.id(),
                 kit.kit().title(),
-                imported,
+                outcome,
                 kit.pieces().stream()
                         .map(piece -> new PieceAdded(
                                 piece.id(),
@@ -64,6 +71,7 @@ public record KitAdded(
 
     /** For people: short when it was shelved, line by line when it was only looked at. */
     @Messages({
+        "KitAdded.wouldNot=Nothing would be shelved. What stands in the way comes last.",
         "# {0} - encoding",
         "# {1} - separator",
         "KitAdded.read=Read as {0}, separated by {1}.",
@@ -78,10 +86,12 @@ public record KitAdded(
     })
     String text() {
         List<String> parts = new ArrayList<>();
-        for (PieceAdded piece : pieces) {
-            parts.add(shelved(piece));
+        if (outcome == Outcome.WOULD_BE_REFUSED) {
+            parts.add(Bundle.KitAdded_wouldNot());
+        } else {
+            pieces.forEach(piece -> parts.add(shelved(piece)));
         }
-        if (!imported) {
+        if (outcome != Outcome.SHELVED) {
             columns.ifPresent(understood -> {
                 parts.add(Bundle.KitAdded_read(
                         encoding.orElse(Bundle.KitAdded_text()), separator.orElse(Bundle.KitAdded_commas())));
@@ -152,8 +162,9 @@ public record KitAdded(
         "KitAdded.wouldBare=Would shelve {0}: no legend yet ({1})"
     })
     private String shelved(PieceAdded piece) {
+        boolean done = outcome == Outcome.SHELVED;
         if (piece.legend().isEmpty()) {
-            return imported
+            return done
                     ? Bundle.KitAdded_shelvedBare(piece.title(), piece.id())
                     : Bundle.KitAdded_wouldBare(piece.title(), piece.id());
         }
@@ -161,14 +172,14 @@ public record KitAdded(
         String lines = Balance.grouped(count);
         boolean known = piece.legend().stream().allMatch(line -> line.needed().isPresent());
         if (!known) {
-            return imported
+            return done
                     ? Bundle.KitAdded_shelvedUnknown(piece.title(), count, lines, piece.id())
                     : Bundle.KitAdded_wouldUnknown(piece.title(), count, lines, piece.id());
         }
         long sum =
                 piece.legend().stream().mapToLong(line -> line.needed().get()).sum();
         String drills = Balance.grouped(sum);
-        return imported
+        return done
                 ? Bundle.KitAdded_shelved(piece.title(), count, lines, piece.id(), sum, drills)
                 : Bundle.KitAdded_would(piece.title(), count, lines, piece.id(), sum, drills);
     }

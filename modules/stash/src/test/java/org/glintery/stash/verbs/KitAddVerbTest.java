@@ -88,8 +88,22 @@ class KitAddVerbTest {
                 call().with("legend", legend("Symbol;Code;Needed\nA;T1;10\n")).flagged("preview"));
 
         assertThat(((VerbResult.Said) result).text()).contains("Would shelve").contains("Code is code");
-        assertThat(((KitAdded) ((VerbResult.Said) result).answer()).imported()).isFalse();
+        assertThat(((KitAdded) ((VerbResult.Said) result).answer()).outcome())
+                .isEqualTo(KitAdded.Outcome.WOULD_BE_SHELVED);
         assertThat(shop.view().all(Kit.TYPE)).isEmpty();
+    }
+
+    @Test
+    void saysInThePreview_thatNothingWouldBeShelved_whileARowIsBad() throws IOException {
+        VerbResult result = add(call().with("legend", legend("Symbol;Code;Needed\nA;T1;10\nB;T2;lots\n"))
+                .flagged("preview"));
+
+        assertThat(((VerbResult.Said) result).text())
+                .contains("Nothing would be shelved")
+                .contains("Line 3:")
+                .doesNotContain("Would shelve");
+        assertThat(((KitAdded) ((VerbResult.Said) result).answer()).outcome())
+                .isEqualTo(KitAdded.Outcome.WOULD_BE_REFUSED);
     }
 
     @Test

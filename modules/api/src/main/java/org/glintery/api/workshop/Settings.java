@@ -43,6 +43,14 @@ public record Settings(Depth depth, String currency, boolean demo) {
         old.ifPresentOrElse(stored -> change.replace(TYPE, stored, now), () -> change.create(TYPE, ID, now));
     }
 
+    /** Adds another currency to a change; prices keep their numbers, everything else stays as it was chosen. */
+    public static void price(ChangeSet.Builder change, View view, String currency) {
+        Optional<Stored<Settings>> old = view.find(TYPE, ID);
+        Settings before = old.map(Stored::value).orElse(USUAL);
+        Settings now = new Settings(before.depth(), currency, before.demo());
+        old.ifPresentOrElse(stored -> change.replace(TYPE, stored, now), () -> change.create(TYPE, ID, now));
+    }
+
     public static boolean keepsDrills(View view) {
         return of(view).orElse(USUAL).depth() == Depth.DRILLS_AS_WELL;
     }

@@ -3,11 +3,13 @@ package org.glintery.workbench.menu;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
+import org.glintery.api.exchange.TableFiles;
 import org.glintery.api.workshop.Workshop;
 import org.glintery.api.workshop.Workshop.CopyReport;
 import org.glintery.workbench.copies.CopyNews;
@@ -17,6 +19,7 @@ import org.openide.util.NbBundle.Messages;
 
 /** Copies of the workshop made from the window, in the background. Event thread. */
 public final class Copies {
+    private static final String ZIP = ".zip";
     private static final DateTimeFormatter IN_NAMES = DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmm");
 
     private Copies() {}
@@ -57,6 +60,19 @@ public final class Copies {
                         report -> desk.say(Bundle.Copies_exported(file.getFileName(), report.documents()))));
     }
 
+    @Messages("Copies.tablesTitle=Export the workshop as tables, in one zip file")
+    static void exportTables(Desk desk) {
+        Workshop workshop = desk.workshop();
+        workshop.find(TableFiles.class)
+                .ifPresent(tables -> Files.save(
+                                Bundle.Copies_tablesTitle(), workshop.folder().getFileName() + "-tables" + ZIP)
+                        .ifPresent(file -> copy(
+                                desk,
+                                Bundle.Copies_exporting(),
+                                () -> tables.exportTables(file),
+                                report -> desk.say(Bundle.Copies_exported(file.getFileName(), report.documents())))));
+    }
+
     @Messages({
         "Copies.importTitle=Import an export",
         "Copies.importing=Importing",
@@ -69,8 +85,15 @@ public final class Copies {
         chosen.ifPresent(file -> copy(
                 desk,
                 Bundle.Copies_importing(),
-                () -> desk.workshop().importJson(file),
+                () -> imported(desk.workshop(), file),
                 report -> desk.say(Bundle.Copies_imported(file.getFileName(), report.documents()))));
+    }
+
+    /** Tables come in a zip, all else is the one file of an export. */
+    private static Result<CopyReport> imported(Workshop workshop, Path file) {
+        boolean zipped = file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ZIP);
+        Optional<TableFiles> tables = zipped ? workshop.find(TableFiles.class) : Optional.empty();
+        return tables.isPresent() ? tables.get().importTables(file) : workshop.importJson(file);
     }
 
     @Messages({

@@ -45,6 +45,14 @@ public final class CopiesMenu {
         return new DeskAction(Bundle.CopiesMenu_export(), Pictogram.EXPORT, Copies::export);
     }
 
+    @ActionID(category = "Workshop", id = "org.glintery.workbench.menu.ExportTablesAction")
+    @ActionRegistration(displayName = "#CopiesMenu.exportTables", lazy = false)
+    @ActionReference(path = "Menu/Workshop", position = 550)
+    @Messages("CopiesMenu.exportTables=Export all as tables for a spreadsheet")
+    public static Action exportTables() {
+        return new DeskAction(Bundle.CopiesMenu_exportTables(), Pictogram.EXPORT, Copies::exportTables);
+    }
+
     @ActionID(category = "Workshop", id = "org.glintery.workbench.menu.ImportAction")
     @ActionRegistration(displayName = "#CopiesMenu.takeIn", lazy = false)
     @ActionReference(path = "Menu/Workshop", position = 600)

@@ -85,6 +85,14 @@ public final class WorkshopMenu {
                         applied -> desk.say(Bundle.WorkshopMenu_depthChanged())));
     }
 
+    @ActionID(category = "Workshop", id = "org.glintery.workbench.menu.CurrencyAction")
+    @ActionRegistration(displayName = "#WorkshopMenu.currency", lazy = false)
+    @ActionReference(path = "Menu/Workshop", position = 760)
+    @Messages("WorkshopMenu.currency=Choose the currency of prices")
+    public static Action currency() {
+        return new DeskAction(Bundle.WorkshopMenu_currency(), Pictogram.WORKSHOP, CurrencyQuestion::ask);
+    }
+
     @ActionID(category = "Workshop", id = "org.glintery.workbench.menu.CloseWorkshopAction")
     @ActionRegistration(displayName = "#WorkshopMenu.close", lazy = false)
     @ActionReference(path = "Menu/Workshop", position = 800, separatorBefore = 790)

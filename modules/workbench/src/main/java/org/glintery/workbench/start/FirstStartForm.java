@@ -3,6 +3,8 @@ package org.glintery.workbench.start;
 import java.io.File;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Currency;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.ButtonGroup;
 import javax.swing.JCheckBox;
@@ -13,6 +15,7 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import org.glintery.api.workshop.Settings;
 import org.glintery.workbench.parts.Buttons;
+import org.glintery.workbench.parts.ChoiceBox;
 import org.glintery.workbench.parts.FormSheet;
 import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.Space;
@@ -26,6 +29,8 @@ final class FirstStartForm extends JPanel {
     private final JTextField folder = new JTextField(30);
     private final JRadioButton book = new JRadioButton();
     private final JRadioButton drills = new JRadioButton();
+    private final ChoiceBox<Currency> currency =
+            Currencies.choice(Currencies.here(Locale.getDefault(), Settings.USUAL.currency()));
     private final JCheckBox demo = new JCheckBox();
 
     @Messages({
@@ -38,6 +43,7 @@ final class FirstStartForm extends JPanel {
         "FirstStartForm.book=Only the book: pieces, sittings, finishes and pictures",
         "FirstStartForm.drills=The drills as well: what lies in which pocket, leftovers, and the sums",
         "FirstStartForm.depthHint=You can change this later. Nobody has to count drills.",
+        "FirstStartForm.currency=What are your prices in?",
         "FirstStartForm.demo=Fill it with the demo, to look around first"
     })
     FirstStartForm(Path suggested, boolean demoOffered) {
@@ -48,6 +54,7 @@ final class FirstStartForm extends JPanel {
         FormSheet form = new FormSheet();
         form.field(Bundle.FirstStartForm_folder(), folderRow(suggested), Bundle.FirstStartForm_folderHint());
         form.field(Bundle.FirstStartForm_depth(), depthRows(), Bundle.FirstStartForm_depthHint());
+        form.field(Bundle.FirstStartForm_currency(), currency);
         add(form);
         demo.setText(Bundle.FirstStartForm_demo());
         demo.setOpaque(false);
@@ -69,10 +76,9 @@ final class FirstStartForm extends JPanel {
     }
 
     Settings settings() {
-        Settings usual = Settings.USUAL;
         return new Settings(
                 book.isSelected() ? Settings.Depth.ONLY_THE_BOOK : Settings.Depth.DRILLS_AS_WELL,
-                usual.currency(),
+                currency.chosen().getCurrencyCode(),
                 false);
     }
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -21,6 +22,9 @@ class SentencesTest {
 
     /** Dates are written and read by one grammar of English words, which is code. */
     private static final Path DATES = Path.of("api", "src", "main", "java", "org", "glintery", "api", "time");
+
+    private static final Pattern NO_LOCALE =
+            Pattern.compile("String\\.format\\(\\s*\"|\\.to(Lower|Upper)Case\\(\\)|\\.formatted\\(");
 
     /** The names by which columns of other people's tables are known, and what the program is called by. */
     private static final Set<String> WORDS_TO_READ = Set.of("Column.java", "VerbHelp.java", "WorkshopVerb.java");
@@ -49,6 +53,24 @@ class SentencesTest {
                 .containsExactly("it ends ");
         assertThat(refusing("throw new MalformedException(Bundle.early(text(\"owner\")));"))
                 .isEmpty();
+    }
+
+    /** The machine's language would write "40,5" here and "40.5" there, and make a dotless i of an I. */
+    @Test
+    void areNotWrittenByTheMachinesLanguage() throws IOException {
+        try (Stream<Path> files = Files.walk(MODULES)) {
+            List<Path> sources =
+                    files.filter(SentencesTest::isOfTheApplication).sorted().toList();
+            assertThat(sources.stream().filter(file -> saysNoLocale(read(file))))
+                    .isEmpty();
+        }
+        assertThat(saysNoLocale("String.format(\n  \"%.1f\", cm)")).isTrue();
+        assertThat(saysNoLocale("word.toUpperCase()")).isTrue();
+        assertThat(saysNoLocale("String.format(Locale.ROOT, \"%.1f\", cm)")).isFalse();
+    }
+
+    private static boolean saysNoLocale(String code) {
+        return NO_LOCALE.matcher(code).find();
     }
 
     private static Stream<String> refusing(String code) {

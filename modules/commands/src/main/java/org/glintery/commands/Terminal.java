@@ -2,6 +2,7 @@ package org.glintery.commands;
 
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import org.glintery.api.PlainText;
 
 /**
@@ -54,7 +55,7 @@ final class Terminal {
         StringBuilder shown = new StringBuilder(text.length() + 16);
         text.chars().forEach(c -> {
             if (isUnsent(c)) {
-                shown.append(String.format("\\u%04x", c));
+                shown.append(String.format(Locale.ROOT, "\\u%04x", c));
             } else {
                 shown.append((char) c);
             }

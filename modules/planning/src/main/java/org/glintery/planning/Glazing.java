@@ -7,7 +7,7 @@ import org.glintery.api.Preview;
 public enum Glazing {
     /** 2500 kg/m3: EN 572-1. */
     GLASS(2_500),
-    /** 1190 kg/m3: ISO 7823-1. */
+    /** 1190 kg/m3: ISO 7823-1, from memory. */
     ACRYLIC(1_190);
 
     private final double densityKgM3;

@@ -26,11 +26,14 @@ class WeighingCountTest {
         assertThat(counted.trusted()).isFalse();
     }
 
-    // A simulation of the same case elsewhere gave 19.68: readings rounded to the division, masses normal.
+    // Weighings simulated here, readings rounded to the division, masses normal. The sample scatters by less than a
+    // division, so its
+    // rounding is not even, and the guide comes out a little above.
     @Test
     void agreesWithSimulatedWeighings() {
         long seed = 4;
         Random random = new Random(seed);
+        double guide = new WeighingCount(50, 0.5, 0.06, 0.01).count(20).uncertainty();
         int rounds = 4_000;
         double squares = 0;
         for (int round = 0; round < rounds; round++) {
@@ -41,7 +44,7 @@ class WeighingCountTest {
                     - 2_000.0;
             squares += error * error;
         }
-        assertThat(Math.sqrt(squares / rounds)).as("seed %d", seed).isCloseTo(19.68, within(1.5));
+        assertThat(Math.sqrt(squares / rounds)).as("seed %d", seed).isBetween(0.9 * guide, guide);
     }
 
     private static double weighed(Random random, int drills) {

@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
 import org.openide.util.NbBundle.Messages;
 
 /**
- * What a column of a legend can mean. The headers are general words only, without blanks and punctuation. A perhaps counts
+ * What a column of a legend can mean. The headers are general words only, English, German, French, Dutch and Spanish, without
+ * blanks and punctuation. A perhaps counts
  * where no column is surely meant: "no" is the code of some legends and the row number of others.
  */
 @Messages({
@@ -27,19 +28,25 @@ import org.openide.util.NbBundle.Messages;
     "Column.bags=bags"
 })
 enum Column {
-    SYMBOL(Bundle.Column_symbol(), "symbol symbols sym symb sign chartsymbol legendsymbol", "mark icon key letter"),
+    SYMBOL(
+            Bundle.Column_symbol(),
+            "symbol symbols sym symb sign chartsymbol legendsymbol symbole symbool símbolo simbolo",
+            "mark icon key letter zeichen"),
     CODE(
             Bundle.Column_code(),
             "code codes colourcode colorcode colournumber colornumber colourno colorno colournr colornr drillcode drillno "
-                    + "drillnumber codeno codenumber",
-            "colour color reference ref number no nr id"),
-    NAME(Bundle.Column_name(), "name colourname colorname drillname", "description title colour color"),
+                    + "drillnumber codeno codenumber farbnummer farbnr farbcode codecouleur kleurnummer kleurcode código codigo",
+            "colour color reference ref number no nr id farbe couleur kleur nummer numéro numero número"),
+    NAME(
+            Bundle.Column_name(),
+            "name colourname colorname drillname farbname nomdecouleur kleurnaam",
+            "description title colour color bezeichnung nom naam farbe couleur kleur"),
     HEX(
             Bundle.Column_hex(),
             "hex hexcode rgb colourhex colorhex hexcolour hexcolor hexvalue rgbvalue colourrgb colorrgb colourvalue colorvalue html htmlcolour htmlcolor webcolour "
                     + "webcolor rgbhex",
             ""),
-    SHAPE(Bundle.Column_shape(), "shape drillshape shapes", "form drilltype"),
+    SHAPE(Bundle.Column_shape(), "shape drillshape shapes forme vorm", "form drilltype forma"),
     SIZE(Bundle.Column_size(), "sizemm drillsize drillsizemm sizeinmm", "size mm"),
     BODY(Bundle.Column_body(), "body drillbody", "material"),
     COATING(Bundle.Column_coating(), "coating coatings", "finish effect surface"),
@@ -48,17 +55,18 @@ enum Column {
             "needed need neededdrills drillsneeded drillcount drillscount numberofdrills noofdrills nrofdrills diamondsneeded "
                     + "diamondcount numberofdiamonds required drillsrequired requireddrills gemsneeded beadsneeded "
                     + "amountneeded quantityneeded qtyneeded countneeded totalneeded neededtotal drillqty drillquantity "
-                    + "quantityofdrills qtyofdrills countofdrills totaldrills drillstotal",
-            "count counts qty quantity drills diamonds gems beads amount total cells pieces pcs"),
+                    + "quantityofdrills qtyofdrills countofdrills totaldrills drillstotal benötigt benoetigt bedarf nécessaire nodig "
+                    + "necesario",
+            "anzahl menge stück stueck quantité quantite aantal hoeveelheid cantidad count counts qty quantity drills diamonds gems beads amount total cells pieces pcs"),
     SUPPLIED(
             Bundle.Column_supplied(),
             "supplied drillssupplied supplieddrills diamondssupplied included drillsincluded inthekit inkit provided "
                     + "received amountsupplied quantitysupplied qtysupplied drillsinkit drillsinthekit quantityinkit qtyinkit",
-            "supply got have"),
+            "supply got have geliefert enthalten fourni meegeleverd incluido"),
     BAGS(
             Bundle.Column_bags(),
             "bags numberofbags noofbags nrofbags bagcount bagsneeded bagssupplied packets numberofpackets",
-            "bag packs packet pack");
+            "bag packs packet pack beutel tüten sachets zakjes bolsas");
 
     private static final Pattern BAG_SIZE = Pattern.compile(
             "(?<bags>(?:n(?:o|r|umber)\\.? of )?(?:bags?|packets?|packs?))\\s*(?:of|[x×@à(\\[,])\\s*(?<size>[1-9]\\d{0,4})"

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.glintery.exchange.csv.CsvRow;
 import org.openide.util.NbBundle.Messages;
 
@@ -49,6 +51,31 @@ record Columns(List<Optional<Column>> meanings, List<String> titles, int headerR
 
     boolean nameALine() {
         return meanings.contains(Optional.of(Column.SYMBOL)) || meanings.contains(Optional.of(Column.CODE));
+    }
+
+    /** What a legend usually says and no heading was understood as, while there are headings that were not understood. */
+    @Messages({
+        "Columns.noCode=No heading was understood as the code of the drills, so their names or symbols stand for it.",
+        "Columns.noAmount=No heading was understood as how many drills are needed or supplied, so that stays unknown.",
+        "# {0} - what is missing",
+        "# {1} - headings",
+        "Columns.missing={0} Taken as notes: {1}. Name the column in the file if it is among them."
+    })
+    List<String> missing() {
+        List<String> notes = IntStream.range(0, headerRows == 0 ? 0 : titles.size())
+                .filter(place -> meaning(place).isEmpty())
+                .mapToObj(titles::get)
+                .toList();
+        List<String> missing = new ArrayList<>();
+        if (!notes.isEmpty() && !meanings.contains(Optional.of(Column.CODE))) {
+            missing.add(Bundle.Columns_missing(Bundle.Columns_noCode(), String.join(", ", notes)));
+        }
+        boolean amounts = Stream.of(Column.NEEDED, Column.SUPPLIED, Column.BAGS)
+                .anyMatch(amount -> meanings.contains(Optional.of(amount)));
+        if (!notes.isEmpty() && !amounts) {
+            missing.add(Bundle.Columns_missing(Bundle.Columns_noAmount(), String.join(", ", notes)));
+        }
+        return missing;
     }
 
     Optional<Column> meaning(int place) {

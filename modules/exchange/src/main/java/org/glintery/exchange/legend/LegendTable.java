@@ -61,7 +61,8 @@ final class LegendTable {
 
     /** Plain sentences about what was taken in nevertheless. */
     List<String> warnings() {
-        List<String> warnings = new ArrayList<>(RepeatedSymbols.warnings(lines));
+        List<String> warnings = new ArrayList<>(columns.missing());
+        warnings.addAll(RepeatedSymbols.warnings(lines));
         warnings.addAll(doubtful.warnings());
         warnings.addAll(rough.warnings());
         return warnings;

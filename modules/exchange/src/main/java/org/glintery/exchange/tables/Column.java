@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -42,7 +43,7 @@ record Column(List<String> path, Kind kind) {
         for (byte b : key.getBytes(StandardCharsets.UTF_8)) {
             char c = (char) (b & 0xFF);
             boolean plain = c < 128 && (Character.isLetterOrDigit(c) || c == '_' || c == '-' && !text.isEmpty());
-            text.append(plain ? String.valueOf(c) : String.format("%%%02X", (int) c));
+            text.append(plain ? String.valueOf(c) : String.format(Locale.ROOT, "%%%02X", (int) c));
         }
         return text.toString();
     }

@@ -24,6 +24,7 @@ import org.glintery.api.stash.LegendLine;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LegendReaderTest {
     private static final Assumed ASSUMED = new Assumed("own", Optional.empty());
@@ -136,6 +137,32 @@ class LegendReaderTest {
                         new BadRow(11, "bags: '99999' is more than 10\u2009000"));
         assertThat(reading.lines()).extracting(LegendLine::symbol).containsExactly("G");
         assertThat(reading.lines().get(0).bags()).contains(1);
+    }
+
+    @Test
+    void tellsWhichHeadingsWereTakenForNotes_whenCodesOrAmountsAreNotAmongTheOthers() {
+        Reading reading = text("Symbol;Shade;Heap\nA;T1;120\n");
+        assertThat(reading.warnings())
+                .containsExactly(
+                        "No heading was understood as the code of the drills, so their names or symbols stand for it. "
+                                + "Taken as notes: Shade, Heap. Name the column in the file if it is among them.",
+                        "No heading was understood as how many drills are needed or supplied, so that stays unknown. "
+                                + "Taken as notes: Shade, Heap. Name the column in the file if it is among them.");
+        assertThat(text("Symbol;Name\nA;Red\n").warnings()).isEmpty();
+        assertThat(text("Symbol;Code;Needed;Shelf\nA;T1;120;3\n").warnings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Symbol;Farbnummer;Bezeichnung;Anzahl",
+                "Symbole;Code couleur;Nom;Quantité",
+                "Symbool;Kleurnummer;Naam;Aantal",
+                "Símbolo;Código;Color;Cantidad"
+            })
+    void understandsHeadings_inTheLanguagesOfNeighbours(String headings) {
+        Reading reading = text(headings + "\nA;T1;Red;120\n");
+        assertThat(reading.columns().values()).containsExactly("symbol", "code", "name", "needed");
     }
 
     @Test

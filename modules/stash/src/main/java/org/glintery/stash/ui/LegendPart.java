@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import javax.swing.JColorChooser;
@@ -201,7 +202,7 @@ final class LegendPart implements ScreenPart<LegendSheet> {
         Color chosen = JColorChooser.showDialog(
                 both, Bundle.LegendPart_colour(row.line().drill().code()), now);
         if (chosen != null) {
-            String hex = String.format("#%06x", chosen.getRGB() & 0xffffff);
+            String hex = String.format(Locale.ROOT, "#%06x", chosen.getRGB() & 0xffffff);
             describe(row.line(), new CardEntry(row.entry().name(), Optional.of(hex), false));
         }
     }

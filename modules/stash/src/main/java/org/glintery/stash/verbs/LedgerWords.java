@@ -1,5 +1,6 @@
 package org.glintery.stash.verbs;
 
+import java.util.Locale;
 import java.util.Map;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
@@ -23,6 +24,7 @@ final class LedgerWords {
     String of(DrillsLedgerVerb.Booked booked, Drill drill) {
         String reason = booked.reason().isBlank() ? "" : "  (" + booked.reason() + ")";
         return String.format(
+                Locale.ROOT,
                 "%7d  %s  %-9s  %9s  %s  %s -> %s%s",
                 booked.sequence(),
                 booked.id(),

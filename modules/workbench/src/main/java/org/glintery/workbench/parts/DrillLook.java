@@ -1,6 +1,7 @@
 package org.glintery.workbench.parts;
 
 import java.awt.Color;
+import java.util.Locale;
 import java.util.Optional;
 import org.glintery.api.Stable;
 import org.glintery.api.ledger.Body;
@@ -57,7 +58,7 @@ public record DrillLook(Shape shape, Body body, Coating coating, Optional<Color>
     })
     public String words() {
         String kind = word(shape) + word(body) + word(coating);
-        String said = colour.map(c -> String.format("#%06x", c.getRGB() & 0xffffff))
+        String said = colour.map(c -> String.format(Locale.ROOT, "#%06x", c.getRGB() & 0xffffff))
                 .map(hex -> rough ? Bundle.DrillLook_rough(hex) : Bundle.DrillLook_colour(hex))
                 .orElseGet(Bundle::DrillLook_unknown);
         return Bundle.DrillLook_words(kind, said);

@@ -2,6 +2,7 @@ package org.glintery.workbench.piece;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.finishes.Finish;
@@ -84,7 +85,7 @@ record JobCardFacts(
         }
         piece.drillShape()
                 .ifPresent(
-                        s -> what.add(Bundle.JobCard_drills(PieceWords.shape(s).toLowerCase())));
+                        s -> what.add(Bundle.JobCard_drills(PieceWords.shape(s).toLowerCase(Locale.ROOT))));
         if (piece.coverage() != Coverage.NOT_SAID) {
             what.add(piece.coverage() == Coverage.FULL ? Bundle.JobCard_full() : Bundle.JobCard_partial());
         }

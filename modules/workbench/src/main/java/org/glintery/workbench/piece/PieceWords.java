@@ -93,7 +93,7 @@ public final class PieceWords {
 
     static String cm(double mm) {
         double cm = mm / MM_A_CM;
-        return cm == Math.rint(cm) ? String.valueOf((long) cm) : String.format(Locale.getDefault(), "%.1f", cm);
+        return cm == Math.rint(cm) ? String.valueOf((long) cm) : String.format(Locale.ROOT, "%.1f", cm);
     }
 
     private static String word(String family, Enum<?> value) {

@@ -205,4 +205,17 @@ class FinishWritingTest {
             assertThat(toWrite.fields()).isEqualTo(EnumSet.allOf(Field.class));
         });
     }
+
+    @Test
+    void listsAMadePieceWithoutAFinish_untilItIsWritten() {
+        UUID made = shop.piece("Rope-walk", Standing.MADE);
+        shop.piece("Net loft", Standing.ON_THE_BENCH);
+
+        assertThat(shop.finishes().stillToWrite(shop.view())).singleElement().satisfies(toWrite -> {
+            assertThat(toWrite.piece()).isEqualTo(made);
+            assertThat(toWrite.fields()).isEqualTo(EnumSet.allOf(Field.class));
+        });
+        shop.apply(shop.finishes().write(shop.view(), made, scored("Rope-walk", 5), List.of()));
+        assertThat(shop.finishes().stillToWrite(shop.view())).isEmpty();
+    }
 }

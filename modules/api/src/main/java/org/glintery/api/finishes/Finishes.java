@@ -30,7 +30,7 @@ public interface Finishes extends CompletionPart {
     /** All records, latest finish first; those without a date last. */
     List<Stored<Finish>> all(View view);
 
-    /** Records with fields left for later, in the order of {@link #all}. */
+    /** Records with fields left for later, in the order of {@link #all}, then made pieces without a record, by title. */
     List<ToWrite> stillToWrite(View view);
 
     /** A record that waits to be written. */

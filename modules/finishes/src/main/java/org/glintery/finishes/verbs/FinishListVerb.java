@@ -6,6 +6,8 @@ import java.util.Set;
 import java.util.UUID;
 import org.glintery.api.finishes.Finish;
 import org.glintery.api.finishes.Finish.Field;
+import org.glintery.api.finishes.Finishes;
+import org.glintery.api.stash.Piece;
 import org.glintery.api.time.About;
 import org.glintery.api.verb.Param;
 import org.glintery.api.verb.TextTable;
@@ -13,6 +15,7 @@ import org.glintery.api.verb.Verb;
 import org.glintery.api.verb.VerbCall;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.Stored;
+import org.glintery.api.workshop.View;
 import org.openide.util.NbBundle.Messages;
 import org.openide.util.lookup.ServiceProvider;
 
@@ -30,6 +33,19 @@ public final class FinishListVerb implements Verb {
         static Line of(Stored<Finish> stored) {
             Finish finish = stored.value();
             return new Line(stored.id(), finish.title(), finish.finishedOn(), finish.score(), finish.later());
+        }
+
+        /** What is still to be written may not be begun yet. */
+        static Line of(View view, Finishes.ToWrite one) {
+            return view.find(Finish.TYPE, one.piece())
+                    .map(Line::of)
+                    .orElseGet(() -> new Line(
+                            one.piece(),
+                            one.title(),
+                            view.find(Piece.TYPE, one.piece())
+                                    .flatMap(piece -> piece.value().standingSince()),
+                            Optional.empty(),
+                            one.fields()));
         }
     }
 
@@ -70,10 +86,13 @@ public final class FinishListVerb implements Verb {
     })
     public VerbResult run(VerbCall call) {
         boolean onlyToWrite = call.flag("to-write");
-        List<Line> lines = FinishesOfCall.of(call).all(call.workshop().view()).stream()
-                .filter(finish -> !onlyToWrite || !finish.value().later().isEmpty())
-                .map(Line::of)
-                .toList();
+        View view = call.workshop().view();
+        Finishes finishes = FinishesOfCall.of(call);
+        List<Line> lines = onlyToWrite
+                ? finishes.stillToWrite(view).stream()
+                        .map(one -> Line.of(view, one))
+                        .toList()
+                : finishes.all(view).stream().map(Line::of).toList();
         TextTable table = new TextTable(
                 Bundle.FinishListVerb_title(),
                 Bundle.FinishListVerb_finished(),

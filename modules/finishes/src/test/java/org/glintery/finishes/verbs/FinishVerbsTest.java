@@ -205,6 +205,12 @@ class FinishVerbsTest {
         assertThat(all.indexOf("Rope-walk")).isLessThan(all.indexOf("Net loft"));
         String toWrite = ((VerbResult.Said) new FinishListVerb().run(call().flagged("to-write"))).text();
         assertThat(toWrite).contains("Net loft").doesNotContain("Rope-walk");
+
+        shop.piece("Boathouse", Standing.MADE);
+        String more = ((VerbResult.Said) new FinishListVerb().run(call().flagged("to-write"))).text();
+        assertThat(more).contains("Net loft").contains("Boathouse");
+        edited(call().with("piece", "Boathouse").with("score", "4"));
+        assertThat(((VerbResult.Said) new FinishListVerb().run(call())).text()).contains("Boathouse");
     }
 
     @Test

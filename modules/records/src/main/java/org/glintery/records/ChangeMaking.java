@@ -19,11 +19,17 @@ final class ChangeMaking {
     private final ReservationRule reservations;
     private final StepWatch watch;
 
-    /** Told before each step. Tests put a fault in here. */
+    /** Told of all that a change goes through. Tests put a fault in here. */
     interface StepWatch {
         StepWatch NONE = place -> {};
 
+        /** Before a step is worked out. */
         void before(int place);
+
+        /** What the ledger reckons with. */
+        default EffectSums sums(Names names) {
+            return new EffectSums(names);
+        }
     }
 
     ChangeMaking(Names names, LedgerBook ledger, DocumentSteps documents, StepWatch watch) {

@@ -61,7 +61,7 @@ final class ChangeWriter {
         this.state = opened.state();
         this.clock = clock;
         this.published = published;
-        var book = new LedgerBook(names, memory, tables.movements()::row);
+        var book = new LedgerBook(names, memory, watch.sums(names), tables.movements()::row);
         var documents = new DocumentSteps(codec, names.drills());
         this.making = new ChangeMaking(names, book, documents, watch);
         this.inverses = new InverseMaking(tables, book, documents, UUID::randomUUID);

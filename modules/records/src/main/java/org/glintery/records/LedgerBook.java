@@ -4,7 +4,6 @@ import java.sql.SQLException;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Refusal;
-import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.LedgerAction;
 import org.openide.util.NbBundle.Messages;
 
@@ -18,6 +17,7 @@ final class LedgerBook {
     private final LedgerMemory memory;
     private final ActionWords words;
     private final EffectRules rules;
+    private final EffectSums sums;
     private final RowSource rows;
 
     /** Reads rows that are on disk. */
@@ -25,11 +25,12 @@ final class LedgerBook {
         MovementRow row(long sequence) throws SQLException;
     }
 
-    LedgerBook(Names names, LedgerMemory memory, RowSource rows) {
+    LedgerBook(Names names, LedgerMemory memory, EffectSums sums, RowSource rows) {
         this.names = names;
         this.memory = memory;
         this.words = new ActionWords(names);
         this.rules = new EffectRules(names);
+        this.sums = sums;
         this.rows = rows;
     }
 
@@ -108,7 +109,7 @@ final class LedgerBook {
         if (refusal.isPresent()) {
             return refusal;
         }
-        BalanceMap after = apply(effect, draft.balances());
+        BalanceMap after = sums.after(action, effect, draft.balances());
         if (rules.belowNothing(effect, after)) {
             return Optional.of(Refusals.malformed(Bundle.takes_back_more()));
         }
@@ -121,19 +122,6 @@ final class LedgerBook {
                         names.spots().value(effect.to()),
                         effect.count());
         return Optional.empty();
-    }
-
-    private BalanceMap apply(Effect effect, BalanceMap before) {
-        Balance from = before.at(effect.from(), effect.drill())
-                .plus(Math.negateExact(effect.count()), effect.fromVariance(), effect.fromUncounted());
-        BalanceMap half = before.with(effect.from(), effect.drill(), from, inTheHouse(effect.from()));
-        Balance to =
-                half.at(effect.to(), effect.drill()).plus(effect.count(), effect.toVariance(), effect.toUncounted());
-        return half.with(effect.to(), effect.drill(), to, inTheHouse(effect.to()));
-    }
-
-    private boolean inTheHouse(int spot) {
-        return names.spots().value(spot).inTheHouse();
     }
 
     private MovementRow known(UUID id, Draft draft) throws SQLException {

@@ -52,7 +52,7 @@ class InverseMakingTest {
             Opening opened = Opening.of(tables, read::booked);
             var inverses = new InverseMaking(
                     tables,
-                    new LedgerBook(names, read.memory(), tables.movements()::row),
+                    new LedgerBook(names, read.memory(), new EffectSums(names), tables.movements()::row),
                     new DocumentSteps(codec, names.drills()),
                     UUID::randomUUID);
             return inverses.make(tables.changes().row(number), new Draft(opened.state(), Instant.EPOCH));

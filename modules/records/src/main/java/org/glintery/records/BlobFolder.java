@@ -21,12 +21,13 @@ final class BlobFolder {
         this.folder = workshop.resolve(NAME);
     }
 
-    /** Writes a blob unless its file is there. Writer thread. */
-    void write(String hash, byte[] bytes) throws IOException {
+    /** Writes a blob unless its file is there. Writer thread. @return whether there was none before */
+    boolean write(String hash, byte[] bytes) throws IOException {
         Path file = file(hash);
         if (Files.exists(file) && Files.size(file) == bytes.length) {
-            return;
+            return false;
         }
+        boolean isNew = Files.notExists(file);
         if (Files.notExists(folder)) {
             Files.createDirectories(folder);
             FolderNames.sync(folder.toAbsolutePath().getParent());
@@ -43,6 +44,7 @@ final class BlobFolder {
             }
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             FolderNames.sync(folder);
+            return isNew;
         } catch (IOException e) {
             Files.deleteIfExists(part);
             throw e;

@@ -1,5 +1,6 @@
 package org.glintery.records;
 
+import java.io.IOException;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -26,10 +27,21 @@ final class ChangeMaking {
         /** Before a step is worked out. */
         void before(int place);
 
+        /** Before something of the change is written. */
+        default void before(Writing writing) throws SQLException, IOException {}
+
         /** What the ledger reckons with. */
         default EffectSums sums(Names names) {
             return new EffectSums(names);
         }
+    }
+
+    /** What is written of a change, in this order. */
+    enum Writing {
+        PICTURE,
+        TABLES,
+        JOURNAL,
+        COMMIT
     }
 
     ChangeMaking(Names names, LedgerBook ledger, DocumentSteps documents, StepWatch watch) {

@@ -5,11 +5,14 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Collectors;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
@@ -23,6 +26,8 @@ import org.glintery.api.workshop.HistoryLine;
  * What fails on the way leaves memory and disk as they were. Writer thread.
  */
 final class ChangeWriter {
+    private static final Logger LOG = Logger.getLogger(ChangeWriter.class.getName());
+
     private final Database database;
     private final Journal journal;
     private final Tables tables;
@@ -32,7 +37,11 @@ final class ChangeWriter {
     private final LedgerMemory memory;
     private final MovementIds changeIds;
     private final Clock clock;
+    private final ChangeMaking.StepWatch watch;
     private final Consumer<News> published;
+    /** The picture files that the change under way has made. */
+    private final List<String> laid = new ArrayList<>();
+
     private volatile State state;
     private volatile UndoTops undo;
 
@@ -60,6 +69,7 @@ final class ChangeWriter {
         this.undo = opened.undo();
         this.state = opened.state();
         this.clock = clock;
+        this.watch = watch;
         this.published = published;
         var book = new LedgerBook(names, memory, watch.sums(names), tables.movements()::row);
         var documents = new DocumentSteps(codec, names.drills());
@@ -134,6 +144,7 @@ final class ChangeWriter {
         }
         Instant now = clock.instant();
         var draft = new Draft(state, now);
+        laid.clear();
         try {
             Optional<Refusal> refusal = work.on(draft, LocalDate.ofInstant(now, clock.getZone()));
             if (refusal.isPresent()) {
@@ -156,11 +167,26 @@ final class ChangeWriter {
             publish(row, draft, next);
             return Result.ok(new Applied(id, draft.revision()));
         } catch (SQLException | IOException e) {
-            database.rollback();
+            takeBack();
             return Result.refused(DiskRefusals.of(e, database.isClosed()));
         } catch (RuntimeException | Error e) { // nothing half written may stay, whatever went wrong
-            database.rollback();
+            takeBack();
             throw e;
+        }
+    }
+
+    /** Nothing half written stays. A database that closed itself over a commit may hold the change, and so its pictures. */
+    private void takeBack() {
+        database.rollback();
+        if (database.isClosed()) {
+            return;
+        }
+        for (String hash : laid) {
+            try {
+                blobs.delete(hash);
+            } catch (IOException e) { // the failure that led here is told; the file is in nobody's way
+                LOG.log(Level.FINE, "a picture that came to nothing stays", e);
+            }
         }
     }
 
@@ -172,16 +198,22 @@ final class ChangeWriter {
     private void write(ChangeRow row, Draft draft) throws SQLException, IOException {
         for (Draft.BlobStep step : draft.blobSteps()) {
             if (step.bytes() != null) {
-                blobs.write(step.blob().hash(), step.bytes());
+                watch.before(ChangeMaking.Writing.PICTURE);
+                if (blobs.write(step.blob().hash(), step.bytes())) {
+                    laid.add(step.blob().hash());
+                }
             }
         }
         tables.documents().number(draft.documentSteps());
         byte[] told = JournalWriting.bytes(entry(row, draft));
+        watch.before(ChangeMaking.Writing.TABLES);
         tables.write(row, draft.movements(), draft.documentSteps(), draft.blobSteps(), database.connection());
+        watch.before(ChangeMaking.Writing.JOURNAL);
         journal.append(told);
         try {
+            watch.before(ChangeMaking.Writing.COMMIT);
             database.commit();
-        } catch (SQLException e) {
+        } catch (SQLException | IOException | RuntimeException | Error e) { // whatever it was, the change is not made
             journal.takeBackLast();
             throw e;
         }

@@ -3,13 +3,17 @@ package org.glintery.records;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.glintery.api.Json;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Amount;
@@ -29,6 +33,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Changes are made whole or not at all; documents keep what their owner does not know. */
 class WholeOrNothingTest {
@@ -50,17 +56,47 @@ class WholeOrNothingTest {
     @TempDir
     Path temp;
 
+    private final H2Workshops workshops = new H2Workshops(Clock.systemUTC(), new Faulty());
     private int faultAt = -1;
+    private ChangeMaking.Writing faultBefore;
+    private Fault fault;
     private Workshop workshop;
 
     @BeforeEach
     void make() {
-        var workshops = new H2Workshops(Clock.systemUTC(), place -> {
+        workshop = workshops.create(temp.resolve("w")).orThrow();
+    }
+
+    /** Goes wrong where it is told to. */
+    private final class Faulty implements ChangeMaking.StepWatch {
+        @Override
+        public void before(int place) {
             if (place == faultAt) {
                 throw new IllegalStateException("a fault before step " + place);
             }
-        });
-        workshop = workshops.create(temp.resolve("w")).orThrow();
+        }
+
+        @Override
+        public void before(ChangeMaking.Writing writing) throws SQLException, IOException {
+            if (writing == faultBefore) {
+                fault.come();
+            }
+        }
+    }
+
+    /** What goes wrong. */
+    enum Fault {
+        OF_THE_DISK,
+        OF_THE_DATABASE,
+        OF_OURS;
+
+        void come() throws SQLException, IOException {
+            switch (this) {
+                case OF_THE_DISK -> throw new IOException("No space left on device");
+                case OF_THE_DATABASE -> throw new SQLException("no space left on the disk");
+                default -> throw new IllegalStateException("a mistake");
+            }
+        }
     }
 
     @AfterEach
@@ -99,6 +135,43 @@ class WholeOrNothingTest {
         assertThat(workshop.view().contentDigest()).isNotEqualTo(before);
         workshop.undo().orThrow();
         assertThat(workshop.view().contentDigest()).isEqualTo(before);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void leavesEverythingAsItWas_whenAFaultComesBeforeAnyWriting(ChangeMaking.Writing writing) throws IOException {
+        workshop.apply(ChangeSet.named("first")
+                        .create(Kit.TYPE, ID, Kit.titled("Ferry"))
+                        .blob(Blob.of("image/png", new byte[] {5}))
+                        .build())
+                .orThrow();
+        String before = workshop.view().contentDigest();
+        List<Path> pictures = pictures();
+        for (Fault each : Fault.values()) {
+            faultBefore = writing;
+            fault = each;
+            if (each == Fault.OF_OURS) {
+                assertThatThrownBy(() -> workshop.apply(mixed())).hasMessage("a mistake");
+            } else {
+                assertThat(code(workshop.apply(mixed()))).isEqualTo("disk-full");
+            }
+            faultBefore = null;
+            assertThat(workshop.view().contentDigest()).isEqualTo(before);
+            workshop.close();
+            workshop = workshops.open(temp.resolve("w")).orThrow();
+            assertThat(workshop.view().contentDigest()).as("opened again").isEqualTo(before);
+            assertThat(workshop.check().problems()).isEmpty();
+            assertThat(pictures()).isEqualTo(pictures);
+        }
+        workshop.apply(mixed()).orThrow();
+        assertThat(workshop.view().contentDigest()).isNotEqualTo(before);
+        assertThat(pictures()).hasSize(pictures.size() + 1);
+    }
+
+    private List<Path> pictures() throws IOException {
+        try (Stream<Path> files = Files.list(temp.resolve("w").resolve(BlobFolder.NAME))) {
+            return files.sorted().toList();
+        }
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.locks.ReentrantLock;
@@ -79,14 +80,17 @@ public final class WorkshopDesk implements Desk {
         work(work, work, then);
     }
 
+    @Messages(
+            "WorkshopDesk.closed=The workshop was closed before this was written. Nothing was changed; open it again and do it once more.")
     private void work(Object whose, Supplier<Result<Applied>> work, Consumer<Applied> then) {
-        if (changes.isShutdown()) {
-            LOG.warning("A change came after the workshop was closed and was not made");
-            return;
+        try {
+            CompletableFuture.supplyAsync(work, changes)
+                    .whenCompleteAsync(
+                            (result, trouble) -> tell(whose, result, trouble, then), SwingUtilities::invokeLater);
+        } catch (RejectedExecutionException e) { // the workshop was closed meanwhile
+            LOG.log(Level.INFO, "A change came after the workshop was closed and was not made", e);
+            speech.refuse(new Refusal("closed", Bundle.WorkshopDesk_closed()));
         }
-        CompletableFuture.supplyAsync(work, changes)
-                .whenCompleteAsync(
-                        (result, trouble) -> tell(whose, result, trouble, then), SwingUtilities::invokeLater);
     }
 
     private Result<Applied> applied(ChangeSet change) {
@@ -126,16 +130,20 @@ public final class WorkshopDesk implements Desk {
 
     @Override
     public <T> void compute(Function<View, T> work, Consumer<T> show) {
-        CompletableFuture.supplyAsync(() -> work.apply(workshop.view()), reckoning)
-                .whenCompleteAsync(
-                        (value, trouble) -> {
-                            if (trouble == null) {
-                                show.accept(value);
-                            } else {
-                                fault(work, trouble);
-                            }
-                        },
-                        SwingUtilities::invokeLater);
+        try {
+            CompletableFuture.supplyAsync(() -> work.apply(workshop.view()), reckoning)
+                    .whenCompleteAsync(
+                            (value, trouble) -> {
+                                if (trouble == null) {
+                                    show.accept(value);
+                                } else {
+                                    fault(work, trouble);
+                                }
+                            },
+                            SwingUtilities::invokeLater);
+        } catch (RejectedExecutionException e) { // closed meanwhile, and with it whatever would have shown this
+            LOG.log(Level.FINE, "Nothing is reckoned any more", e);
+        }
     }
 
     @Override

@@ -103,7 +103,7 @@ public final class PartPane extends JPanel {
                 ForeignCall.DEADLINE_MS,
                 () -> desk.workshop().isReading(),
                 this::setAside,
-                this::putBack);
+                this::isPutBack);
     }
 
     @Override
@@ -200,17 +200,24 @@ public final class PartPane extends JPanel {
             refresh();
             revalidate();
             repaint();
-        } else {
-            putBack();
+        } else if (isPutBack()) {
             shown.get().run().takeBack();
         }
     }
 
-    private void putBack() {
-        removeAll();
-        add(shown.orElseThrow().part().component());
+    /** Puts the part back on the page; one that can't even be put there stays aside. */
+    private boolean isPutBack() {
+        try {
+            JComponent component = ForeignCall.make(whose, shown.orElseThrow().part()::component);
+            removeAll();
+            add(component);
+        } catch (RuntimeException | Error e) { // the border to add-ons
+            stop(e);
+            return false;
+        }
         revalidate();
         repaint();
+        return true;
     }
 
     /** Painting took too long, again and again. */

@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
 import org.glintery.api.Result;
 import org.glintery.api.Stable;
@@ -22,6 +24,7 @@ import org.glintery.api.workshop.Workshop;
  */
 @Stable
 public final class PictureShelf {
+    private static final Logger LOG = Logger.getLogger(PictureShelf.class.getName());
     private static final long REMEMBERED_PIXELS = 24_000_000; // about 100 MB
     private static final ExecutorService READERS = Executors.newFixedThreadPool(2, work -> {
         Thread thread = new Thread(work, "Pictures");
@@ -67,6 +70,9 @@ public final class PictureShelf {
                             r -> r instanceof Result.Ok<BufferedImage> ok ? Optional.of(ok.value()) : Optional.empty());
         } catch (RuntimeException e) {
             return Optional.empty(); // the workshop was closed meanwhile
+        } catch (Error e) { // such as too little memory: whoever waits for the picture must hear of it all the same
+            LOG.log(Level.WARNING, "A picture could not be read", e);
+            return Optional.empty();
         }
     }
 

@@ -47,6 +47,8 @@ class WorkshopDeskTest {
     }
 
     private static final class Silent implements Speech {
+        private final List<String> refused = new CopyOnWriteArrayList<>();
+
         @Override
         public void say(String sentence) {}
 
@@ -54,7 +56,9 @@ class WorkshopDeskTest {
         public void warn(String sentence) {}
 
         @Override
-        public void refuse(Refusal refusal) {}
+        public void refuse(Refusal refusal) {
+            refused.add(refusal.code());
+        }
     }
 
     private static Result<ChangeSet> shelve() {
@@ -88,11 +92,23 @@ class WorkshopDeskTest {
     }
 
     @Test
-    void makesNoChange_afterItWasClosed() throws Exception {
-        WorkshopDesk desk = new WorkshopDesk(workshop(), Clock.systemUTC(), new Silent(), piece -> {});
+    void makesNoChange_afterItWasClosed_andSaysSo() throws Exception {
+        Silent speech = new Silent();
+        WorkshopDesk desk = new WorkshopDesk(workshop(), Clock.systemUTC(), speech, piece -> {});
         desk.close();
         SwingUtilities.invokeAndWait(() -> desk.change(view -> shelve(), applied -> {}));
         assertThat(told).containsExactly("closed");
+        assertThat(speech.refused).containsExactly("closed");
+    }
+
+    @Test
+    void reckonsNothing_afterItWasClosed() throws Exception {
+        WorkshopDesk desk = new WorkshopDesk(workshop(), Clock.systemUTC(), new Silent(), piece -> {});
+        desk.close();
+        List<Long> shown = new CopyOnWriteArrayList<>();
+        SwingUtilities.invokeAndWait(() -> desk.compute(view -> view.revision(), shown::add));
+        SwingUtilities.invokeAndWait(() -> {}); // what would have been shown
+        assertThat(shown).isEmpty();
     }
 
     private static void await(CountDownLatch latch) {

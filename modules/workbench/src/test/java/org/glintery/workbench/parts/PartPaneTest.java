@@ -37,7 +37,7 @@ class PartPaneTest {
                 });
     }
 
-    private final class Part implements ScreenPart<String> {
+    private class Part implements ScreenPart<String> {
         private final JComponent component;
 
         Part(JComponent component) {
@@ -141,6 +141,34 @@ class PartPaneTest {
         }));
         paint(pane);
         assertThat(String.join(" ", words(pane))).contains("Care notes could not be shown and was set aside.");
+    }
+
+    @Test
+    void setsAsideOnceMore_whatCanNotBePutBack_untilItCan() throws Exception {
+        boolean[] gone = new boolean[1];
+        JComponent painted = painting(() -> {
+            throw new IllegalStateException("planted");
+        });
+        PartPane[] made = new PartPane[1];
+        Part part = new Part(painted) {
+            @Override
+            public JComponent component() {
+                if (gone[0]) {
+                    throw new LinkageError("planted");
+                }
+                return super.component();
+            }
+        };
+        SwingUtilities.invokeAndWait(() -> made[0] = new PartPane("Care notes", desk(), part));
+        paint(made[0]);
+        gone[0] = true;
+        SwingUtilities.invokeAndWait(() -> press(made[0], "Try again"));
+        assertThat(String.join(" ", words(made[0]))).contains("Care notes could not be shown and was set aside.");
+
+        gone[0] = false;
+        faulty = false;
+        SwingUtilities.invokeAndWait(() -> press(made[0], "Try again"));
+        assertThat(words(made[0])).containsExactly("care notes");
     }
 
     @Test

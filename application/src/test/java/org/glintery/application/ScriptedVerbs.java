@@ -94,6 +94,7 @@ record ScriptedVerbs(Path folder) {
                                 .with("on", "2025-04-30")
                                 .with("score", "4")),
                 new Step("kitdown", call -> call.with("piece", PIECE)),
+                new Step("piece again", call -> call.with("piece", PIECE)),
                 new Step(
                         "piece frame",
                         call -> call.flagged("not-framed").with("piece", PIECE).with("lives-at", "wall by the stairs")),

@@ -74,7 +74,7 @@ final class Bench {
         "# {0} - title",
         "Bench.onTheBench={0} is on the bench already. Nothing was changed.",
         "# {0} - title",
-        "Bench.made={0} is made already. Nothing was changed. To make it again, add it as a new piece."
+        "Bench.made={0} is made already. Nothing was changed. To make it again, choose ''Make it again'' on its Finish tab, or say ''piece again''."
     })
     private Result<ChangeSet> start(View view, Stored<Piece> piece, About on) {
         String title = piece.value().title();

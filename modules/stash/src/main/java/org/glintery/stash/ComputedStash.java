@@ -38,6 +38,11 @@ public final class ComputedStash implements Stash {
     }
 
     @Override
+    public Result<ChangeSet> makeAgain(View view, UUID piece, UUID again) {
+        return new MakingAgain(view).of(piece, again);
+    }
+
+    @Override
     public Result<ChangeSet> editPiece(View view, UUID id, Piece piece) {
         return new PieceEdits(view).editPiece(id, piece);
     }

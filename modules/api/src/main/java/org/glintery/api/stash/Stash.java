@@ -37,6 +37,14 @@ public interface Stash extends CompletionPart {
      */
     Result<ChangeSet> addPiece(View view, UUID id, Piece piece, List<LegendLine> legend);
 
+    /**
+     * Adds a piece that is a new making of another: hoped for, of the same canvas and legend, with no kit and nothing
+     * supplied yet. Refused with {@code no-piece}.
+     *
+     * @param again the id of the new piece
+     */
+    Result<ChangeSet> makeAgain(View view, UUID piece, UUID again);
+
     /** Replaces a piece. Refused with {@code no-piece} when it is not there, or {@code no-title} when its title is blank. */
     Result<ChangeSet> editPiece(View view, UUID id, Piece piece);
 

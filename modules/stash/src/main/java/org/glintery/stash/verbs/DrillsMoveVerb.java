@@ -52,6 +52,7 @@ public final class DrillsMoveVerb implements Verb {
         "DrillsMoveVerb.count=how many; left out for drills nobody has counted yet",
         "DrillsMoveVerb.giveOrTake=how unsure the count is",
         "DrillsMoveVerb.on=when, such as 2025-03-31 or 'about October'",
+        "DrillsMoveVerb.lot=the batch they are of, where lots differ to the eye",
         "DrillsMoveVerb.reason=why"
     })
     public List<Param> params() {
@@ -61,6 +62,7 @@ public final class DrillsMoveVerb implements Verb {
                 Param.required("to", "SPOT", Bundle.DrillsMoveVerb_to()),
                 Param.option("count", "N", Bundle.DrillsMoveVerb_count()),
                 Param.option("give-or-take", "N", Bundle.DrillsMoveVerb_giveOrTake()),
+                Param.option("lot", "NAME", Bundle.DrillsMoveVerb_lot()),
                 Param.option("reason", "TEXT", Bundle.DrillsMoveVerb_reason()),
                 Param.option("on", "DATE", Bundle.DrillsMoveVerb_on())));
         params.addAll(DrillOptions.PARAMS);
@@ -103,7 +105,7 @@ public final class DrillsMoveVerb implements Verb {
             Optional<About> on) {
         MoveRequest request = new MoveRequest(
                 drill,
-                Optional.empty(),
+                call.value("lot").map(String::strip).filter(lot -> !lot.isEmpty()),
                 from.spot(),
                 to.spot(),
                 amount,

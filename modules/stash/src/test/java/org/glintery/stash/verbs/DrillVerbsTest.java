@@ -8,18 +8,23 @@ import static org.glintery.stash.WorkshopInFolder.silent;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Coating;
 import org.glintery.api.ledger.Drill;
+import org.glintery.api.ledger.LedgerAction;
+import org.glintery.api.ledger.LedgerEntry;
 import org.glintery.api.ledger.Shape;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.storage.Bag;
 import org.glintery.api.verb.VerbResult;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.HistoryLine;
+import org.glintery.api.workshop.LedgerQuery;
 import org.glintery.stash.WorkshopInFolder;
 import org.glintery.testkit.FakeCall;
 import org.junit.jupiter.api.AfterEach;
@@ -60,6 +65,23 @@ class DrillVerbsTest {
         assertThat(text(move("T1", "supplier", "bag:b1", "12")))
                 .isEqualTo("Moved 12 of own T1, round 2.8 mm from a supplier to bag b1.");
         assertThat(shop.count(shop.bagNamed("b1"), T1)).isEqualTo(12);
+    }
+
+    @Test
+    void moveNamesTheLot_whereOneIsTold() {
+        new DrillsMoveVerb()
+                .run(call().with("code", "T1")
+                        .with("from", "supplier")
+                        .with("to", "bag:b1")
+                        .with("count", "12")
+                        .with("lot", " 2024-B "));
+
+        List<LedgerEntry> booked = new ArrayList<>();
+        shop.workshop().ledger(LedgerQuery.all(), booked::add);
+        assertThat(booked)
+                .singleElement()
+                .satisfies(entry -> assertThat(((LedgerAction.Movement) entry.action()).lot())
+                        .contains("2024-B"));
     }
 
     @Test

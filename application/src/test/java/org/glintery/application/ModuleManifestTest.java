@@ -18,28 +18,27 @@ class ModuleManifestTest {
     /** Two stars stand for the packages below as well. */
     private static final Map<String, Set<String>> EXPORTS = Map.of(
             "api",
-                    Set.of(
-                            "org.glintery.api.*",
-                            "org.glintery.api.activework.*",
-                            "org.glintery.api.charts.*",
-                            "org.glintery.api.disk.*",
-                            "org.glintery.api.exchange.*",
-                            "org.glintery.api.finishes.*",
-                            "org.glintery.api.framing.*",
-                            "org.glintery.api.kinds.*",
-                            "org.glintery.api.ledger.*",
-                            "org.glintery.api.stash.*",
-                            "org.glintery.api.storage.*",
-                            "org.glintery.api.time.*",
-                            "org.glintery.api.verb.*",
-                            "org.glintery.api.workshop.*"),
-            "colour", Set.of("org.glintery.colour.*"),
-            "planning", Set.of("org.glintery.planning.*", "org.glintery.planning.clearing.*"),
+            Set.of(
+                    "org.glintery.api.*",
+                    "org.glintery.api.activework.*",
+                    "org.glintery.api.charts.*",
+                    "org.glintery.api.disk.*",
+                    "org.glintery.api.exchange.*",
+                    "org.glintery.api.finishes.*",
+                    "org.glintery.api.framing.*",
+                    "org.glintery.api.kinds.*",
+                    "org.glintery.api.ledger.*",
+                    "org.glintery.api.stash.*",
+                    "org.glintery.api.storage.*",
+                    "org.glintery.api.time.*",
+                    "org.glintery.api.verb.*",
+                    "org.glintery.api.workshop.*"),
+            "colour",
+            Set.of("org.glintery.colour.*"),
+            "planning",
+            Set.of("org.glintery.planning.*", "org.glintery.planning.clearing.*", "org.glintery.planning.transport.*"),
             "workbench",
-                    Set.of(
-                            "org.glintery.workbench.parts.*",
-                            "org.glintery.workbench.sheet.*",
-                            "org.glintery.workbench.spi.*"));
+            Set.of("org.glintery.workbench.parts.*", "org.glintery.workbench.sheet.*", "org.glintery.workbench.spi.*"));
 
     @Test
     void exportsTheAgreedPackagesAndNoOther() {

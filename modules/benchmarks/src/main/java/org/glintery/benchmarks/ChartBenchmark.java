@@ -22,6 +22,7 @@ import org.glintery.api.charts.Crop;
 import org.glintery.api.charts.Grid;
 import org.glintery.api.charts.Outline;
 import org.glintery.api.charts.Shading;
+import org.glintery.api.charts.StockedChart;
 import org.glintery.api.charts.Watch;
 import org.glintery.api.stash.CardEntry;
 import org.glintery.api.stash.ColourCard;
@@ -45,6 +46,9 @@ final class ChartBenchmark implements Benchmark {
     private static final double MOST_NEAREST = 0.7;
     private static final double MOST_DIFFUSED = 0.8;
     private static final double MOST_SEARCHED_S = 8;
+    private static final double MOST_STOCKED_S = 15;
+    private static final int STOCKED = 300;
+    private static final double MOST_GAP = 0.01;
     private static final List<String> PROGRAMS = List.of("convert-im6.q16", "convert");
 
     @Override
@@ -75,6 +79,9 @@ final class ChartBenchmark implements Benchmark {
         List<Double> diffused = new ArrayList<>();
         List<Double> remapDiffused = new ArrayList<>();
         List<Double> searched = new ArrayList<>();
+        List<Double> stocked = new ArrayList<>();
+        List<Double> gaps = new ArrayList<>();
+        fromStock(charts, remap.picture(), gaps);
         for (Shading shading : Shading.values()) {
             made(charts, remap.picture(), card, shading);
         }
@@ -84,12 +91,19 @@ final class ChartBenchmark implements Benchmark {
             diffused.add(made(charts, remap.picture(), card, Shading.DIFFUSED));
             remapDiffused.add(remap.seconds("FloydSteinberg"));
             searched.add(made(charts, remap.picture(), card, Shading.SEARCHED));
+            stocked.add(fromStock(charts, remap.picture(), gaps));
         }
         return List.of(
                 against("a chart without shading", nearest, "resize and remap", remapped, MOST_NEAREST),
                 against("a diffused chart", diffused, "resize and diffused remap", remapDiffused, MOST_DIFFUSED),
                 Figure.alone(
-                        name(), "a searched chart", Median.of(searched), Unit.SECONDS, Limit.atMost(MOST_SEARCHED_S)));
+                        name(), "a searched chart", Median.of(searched), Unit.SECONDS, Limit.atMost(MOST_SEARCHED_S)),
+                Figure.alone(
+                        name(),
+                        "a chart from stock, proven within %.2f %%".formatted(100 * Median.of(gaps)),
+                        Median.of(stocked),
+                        Unit.SECONDS,
+                        Limit.atMost(MOST_STOCKED_S)));
     }
 
     private Figure against(String what, List<Double> ours, String other, List<Double> theirs, double most) {
@@ -102,25 +116,47 @@ final class ChartBenchmark implements Benchmark {
                 Limit.atMost(most));
     }
 
+    /** Seconds for a chart without shading from drills of so many random colours, half as many again as there are cells. */
+    private static double fromStock(Charts charts, Path picture, List<Double> gaps) throws IOException {
+        Random random = new Random(STOCKED);
+        int[] colours = random.ints(STOCKED, 0, 1 << 24).toArray();
+        ColourCard card = card(colours);
+        Map<String, Long> counts = new LinkedHashMap<>();
+        card.entries()
+                .keySet()
+                .forEach(code -> counts.put(code, (long) (3.0 * COLUMNS * ROWS / STOCKED * random.nextDouble())));
+        long start = System.nanoTime();
+        StockedChart chart = charts.makeFromStock(request(picture, card, Shading.NONE), counts, Watch.NONE)
+                .orThrow();
+        double seconds = (System.nanoTime() - start) / 1e9;
+        double gap = chart.gap().orElseThrow();
+        if (gap > MOST_GAP) {
+            throw new BenchmarkFailed("a chart from stock was proven within " + gap + " only");
+        }
+        gaps.add(gap);
+        return seconds;
+    }
+
     /** Seconds that it took. */
     private static double made(Charts charts, Path picture, ColourCard card, Shading shading) throws IOException {
         long start = System.nanoTime();
-        charts.make(
-                        new ChartRequest(
-                                Files.readAllBytes(picture),
-                                0,
-                                Crop.WHOLE,
-                                new Grid(COLUMNS, ROWS, Grid.USUAL_PITCH_MM),
-                                Outline.WHOLE,
-                                card,
-                                Integer.MAX_VALUE,
-                                Set.of(),
-                                Set.of(),
-                                shading,
-                                0),
-                        Watch.NONE)
-                .orThrow();
+        charts.make(request(picture, card, shading), Watch.NONE).orThrow();
         return (System.nanoTime() - start) / 1e9;
+    }
+
+    private static ChartRequest request(Path picture, ColourCard card, Shading shading) throws IOException {
+        return new ChartRequest(
+                Files.readAllBytes(picture),
+                0,
+                Crop.WHOLE,
+                new Grid(COLUMNS, ROWS, Grid.USUAL_PITCH_MM),
+                Outline.WHOLE,
+                card,
+                Integer.MAX_VALUE,
+                Set.of(),
+                Set.of(),
+                shading,
+                0);
     }
 
     /** The other program on the same file. */

@@ -2,6 +2,9 @@ package org.glintery.charts;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.function.BiFunction;
 import org.glintery.api.OffTheEventThread;
 import org.glintery.api.Result;
 import org.glintery.api.charts.Chart;
@@ -10,6 +13,7 @@ import org.glintery.api.charts.Charts;
 import org.glintery.api.charts.Crop;
 import org.glintery.api.charts.Grid;
 import org.glintery.api.charts.MadeChart;
+import org.glintery.api.charts.StockedChart;
 import org.glintery.api.charts.Watch;
 import org.glintery.charts.measure.ChartMeasures;
 import org.glintery.charts.palette.PaletteChoice;
@@ -17,6 +21,7 @@ import org.glintery.charts.picture.LightGrid;
 import org.glintery.charts.picture.PictureCut;
 import org.glintery.charts.picture.PictureFile;
 import org.glintery.charts.picture.SourcePicture;
+import org.glintery.charts.progress.PartOfWatch;
 import org.glintery.charts.shading.DrillColours;
 import org.glintery.charts.shading.LabGrid;
 import org.glintery.charts.shading.Shaders;
@@ -34,11 +39,31 @@ public final class MakingCharts implements Charts {
     @Override
     public Result<MadeChart> make(ChartRequest request, Watch watch) {
         OffTheEventThread.check();
-        return UsableColours.of(request)
-                .then(card -> PictureFile.read(request.picture()).then(picture -> {
-                    LightGrid wanted = wanted(request, picture);
-                    return step(watch, READ, wanted).then(grid -> made(request, card, grid, watch));
-                }));
+        return averaged(request, watch, (card, wanted) -> made(request, card, wanted, watch));
+    }
+
+    @Override
+    public Result<StockedChart> makeFromStock(ChartRequest request, Map<String, Long> inTheHouse, Watch watch) {
+        OffTheEventThread.check();
+        PartOfWatch making = new PartOfWatch(watch, READ, 1);
+        return averaged(
+                request,
+                watch,
+                (card, wanted) -> new MakingFromStock(request, card, inTheHouse, making)
+                        .made(wanted)
+                        .then(made -> step(watch, 1, made)));
+    }
+
+    private static <T> Result<T> averaged(
+            ChartRequest request, Watch watch, BiFunction<List<CardColour>, LightGrid, Result<T>> made) {
+        try {
+            return UsableColours.of(request)
+                    .then(card -> PictureFile.read(request.picture())
+                            .then(picture -> step(watch, READ, wanted(request, picture)))
+                            .then(wanted -> made.apply(card, wanted)));
+        } catch (CancellationException e) {
+            return Result.refused("cancelled", Bundle.MakingCharts_cancelled());
+        }
     }
 
     private static LightGrid wanted(ChartRequest request, SourcePicture picture) {
@@ -57,13 +82,13 @@ public final class MakingCharts implements Charts {
 
     private static Result<MadeChart> made(ChartRequest request, List<CardColour> card, LightGrid wanted, Watch watch) {
         List<CardColour> chosen = chosen(request, card, wanted);
-        DrillColours colours =
-                new DrillColours(chosen.stream().map(CardColour::colour).toList());
+        DrillColours colours = drills(chosen);
         return step(watch, CHOSEN, colours)
                 .then(ready -> step(
                         watch,
                         SHADED,
-                        Shaders.of(request.shading(), request.strays()).shaded(wanted, colours)))
+                        Shaders.of(request.shading(), request.strays())
+                                .shaded(wanted, colours, new PartOfWatch(watch, CHOSEN, SHADED))))
                 .then(drills -> {
                     Chart chart = ChartLines.counted(request.grid(), chosen, drills);
                     MadeChart made = new MadeChart(chart, ChartMeasures.of(wanted, colours, drills));
@@ -71,7 +96,11 @@ public final class MakingCharts implements Charts {
                 });
     }
 
-    private static List<CardColour> chosen(ChartRequest request, List<CardColour> card, LightGrid wanted) {
+    static DrillColours drills(List<CardColour> colours) {
+        return new DrillColours(colours.stream().map(CardColour::colour).toList());
+    }
+
+    static List<CardColour> chosen(ChartRequest request, List<CardColour> card, LightGrid wanted) {
         if (request.colours() >= card.size()) {
             return card;
         }

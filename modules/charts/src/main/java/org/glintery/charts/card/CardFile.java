@@ -1,7 +1,6 @@
 package org.glintery.charts.card;
 
 import java.util.List;
-import java.util.Locale;
 import org.glintery.api.JsonCodec;
 import org.glintery.api.MalformedException;
 import org.glintery.api.Result;
@@ -59,8 +58,6 @@ public final class CardFile {
         if (start.regionMatches(true, 0, GimpPalette.MARK, 0, GimpPalette.MARK.length())) {
             return GimpPalette.rows(text);
         }
-        return start.startsWith("[") || start.startsWith("{")
-                ? JsonCard.rows(codec.parse(start))
-                : CsvCard.rows(text.toLowerCase(Locale.ROOT).startsWith("sep=") ? text.substring(5) : text);
+        return start.startsWith("[") || start.startsWith("{") ? JsonCard.rows(codec.parse(start)) : CsvCard.rows(text);
     }
 }

@@ -1,7 +1,9 @@
 package org.glintery.charts.shading;
 
 import java.util.stream.IntStream;
+import org.glintery.api.charts.Watch;
 import org.glintery.charts.picture.LightGrid;
+import org.glintery.charts.progress.Steps;
 
 /**
  * Error diffusion (Floyd and Steinberg, Proc. SID 17(2):75-77, 1976) in linear light, each drill chosen by CIEDE2000, for
@@ -17,11 +19,13 @@ final class Diffused implements Shader {
     private static final int BLOCK_COLUMNS = 64;
 
     @Override
-    public int[] shaded(LightGrid wanted, DrillColours colours) {
+    public int[] shaded(LightGrid wanted, DrillColours colours, Watch watch) {
         DiffusedCells cells = new DiffusedCells(new Mixable(colours).mixed(wanted), colours);
         int bands = (wanted.rows() + BAND_ROWS - 1) / BAND_ROWS;
         int blocks = (wanted.columns() + BAND_ROWS + BLOCK_COLUMNS - 2) / BLOCK_COLUMNS;
-        for (int slant = 0; slant <= blocks - 1 + 2 * (bands - 1); slant++) {
+        int slants = blocks + 2 * (bands - 1);
+        Steps steps = new Steps(watch, slants);
+        for (int slant = 0; slant < slants && steps.next(); slant++) {
             int onSlant = slant;
             int firstBand = Math.max(0, (slant - blocks + 2) / 2);
             int lastBand = Math.min(bands - 1, slant / 2);
@@ -29,6 +33,7 @@ final class Diffused implements Shader {
                     .parallel()
                     .forEach(band -> diffuse(cells, wanted, band, onSlant - 2 * band));
         }
+        steps.check();
         return cells.drills();
     }
 

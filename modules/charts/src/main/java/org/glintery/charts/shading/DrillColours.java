@@ -42,8 +42,15 @@ public final class DrillColours {
         return (channel == 0 ? red : channel == 1 ? green : blue)[drill];
     }
 
-    int nearest(double toL, double toA, double toB) {
+    /** The place of the one that is nearest under CIEDE2000. */
+    public int nearest(double toL, double toA, double toB) {
         return nearest.nearest(toL, toA, toB);
+    }
+
+    /** CIEDE2000 between a drill and a colour in Lab. */
+    public double difference(int drill, double toL, double toA, double toB) {
+        return Ciede2000.difference(
+                toL, toA, toB, Math.sqrt(toA * toA + toB * toB), l[drill], a[drill], b[drill], chroma[drill]);
     }
 
     /** CIEDE2000 between a drill and what a cell should look like. */

@@ -1,15 +1,18 @@
 package org.glintery.charts.shading;
 
 import java.util.stream.IntStream;
+import org.glintery.api.charts.Watch;
 import org.glintery.charts.picture.LightGrid;
+import org.glintery.charts.progress.Steps;
 
 /** No shading: each cell gets the nearest drill under CIEDE2000. */
 final class Plain implements Shader {
 
     @Override
-    public int[] shaded(LightGrid wanted, DrillColours colours) {
+    public int[] shaded(LightGrid wanted, DrillColours colours, Watch watch) {
+        Steps steps = new Steps(watch, wanted.rows());
         int[] drills = new int[wanted.cells()];
-        IntStream.range(0, wanted.rows()).parallel().forEach(row -> {
+        IntStream.range(0, wanted.rows()).parallel().filter(row -> steps.next()).forEach(row -> {
             double[] lab = new double[3];
             for (int cell = row * wanted.columns(); cell < (row + 1) * wanted.columns(); cell++) {
                 if (wanted.isBlank(cell)) {
@@ -20,6 +23,7 @@ final class Plain implements Shader {
                 }
             }
         });
+        steps.check();
         return drills;
     }
 }

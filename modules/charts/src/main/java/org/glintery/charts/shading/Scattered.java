@@ -1,6 +1,8 @@
 package org.glintery.charts.shading;
 
+import org.glintery.api.charts.Watch;
 import org.glintery.charts.picture.LightGrid;
+import org.glintery.charts.progress.Steps;
 
 /**
  * Dot diffusion (Knuth, ACM Trans. Graphics 6(4):245-273, 1987) in linear light over an order of blue noise, each drill
@@ -18,15 +20,20 @@ final class Scattered implements Shader {
     private static final double[] WEIGHTS = weights();
 
     @Override
-    public int[] shaded(LightGrid wanted, DrillColours colours) {
+    public int[] shaded(LightGrid wanted, DrillColours colours, Watch watch) {
         Work work = new Work(new Mixable(colours).mixed(wanted), colours);
+        Steps steps = new Steps(watch, BlueNoise.EDGE * BlueNoise.EDGE);
         for (int place : BlueNoise.order()) {
+            if (!steps.next()) {
+                break;
+            }
             for (int row = place / BlueNoise.EDGE; row < wanted.rows(); row += BlueNoise.EDGE) {
                 for (int column = place % BlueNoise.EDGE; column < wanted.columns(); column += BlueNoise.EDGE) {
                     work.choose(row, column);
                 }
             }
         }
+        steps.check();
         return work.drills;
     }
 

@@ -29,6 +29,7 @@ final class SearchedCells {
     private final int[] drills;
     private final boolean[] settled;
     private final Moves moves;
+    private final DrillsLeft left;
 
     /** @param drills where it starts; they are changed */
     SearchedCells(
@@ -38,7 +39,8 @@ final class SearchedCells {
             LabGrid lab,
             EnergyWeights weights,
             int[] drills,
-            Moves moves) {
+            Moves moves,
+            DrillsLeft left) {
         this.wanted = wanted;
         this.colours = colours;
         this.candidates = candidates;
@@ -46,6 +48,7 @@ final class SearchedCells {
         this.weights = weights;
         this.drills = drills;
         this.moves = moves;
+        this.left = left;
         seen = weights.viewing() == 0 ? null : new SeenError(wanted, colours, drills);
         settled = new boolean[drills.length];
     }
@@ -86,7 +89,7 @@ final class SearchedCells {
         int to = now;
         for (int place = 0; place < list.length; place++) {
             int drill = list[place];
-            if (drill == now) {
+            if (drill == now || !left.has(drill)) {
                 continue;
             }
             double change = weights.cell() * (candidates.squared(cell, place) - byItself);
@@ -123,6 +126,7 @@ final class SearchedCells {
 
     private void lay(int row, int column, int from, int to) {
         drills[row * wanted.columns() + column] = to;
+        left.exchange(from, to);
         if (seen != null) {
             seen.move(
                     row,

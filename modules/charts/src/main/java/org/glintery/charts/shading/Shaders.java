@@ -1,5 +1,6 @@
 package org.glintery.charts.shading;
 
+import java.util.Optional;
 import org.glintery.api.charts.Shading;
 
 /** The way for each shading. */
@@ -17,13 +18,31 @@ public final class Shaders {
         boolean calm = strays > 0;
         return switch (shading) {
             case NONE -> calm ? new Searched(new Plain(), EnergyWeights.cells(strays), false) : new Plain();
-            case DIFFUSED -> calm ? calmed(new Diffused(), strays) : new Diffused();
-            case SCATTERED -> calm ? calmed(new Scattered(), strays) : new Scattered();
+            case DIFFUSED -> calmed(new Diffused(), strays, Optional.empty());
+            case SCATTERED -> calmed(new Scattered(), strays, Optional.empty());
             case SEARCHED -> new Searched(new Scattered(), EnergyWeights.seen(strays), false);
         };
     }
 
-    private static Shader calmed(Shader start, double strays) {
-        return new Searched(start, EnergyWeights.seen(strays), true);
+    /**
+     * The same with no more drills of each colour than there are.
+     *
+     * @param plain how cells that stand by themselves share them
+     * @param counts by colour; for all cells at least
+     */
+    public static Shader withinCounts(Shading shading, double strays, Shader plain, int[] counts) {
+        boolean calm = strays > 0;
+        Optional<int[]> kept = Optional.of(counts);
+        return switch (shading) {
+            case NONE -> calm ? new Searched(plain, EnergyWeights.cells(strays), false, kept) : plain;
+            case DIFFUSED -> calmed(new WithinCounts(new Diffused(), counts), strays, kept);
+            case SCATTERED -> calmed(new WithinCounts(new Scattered(), counts), strays, kept);
+            case SEARCHED ->
+                new Searched(new WithinCounts(new Scattered(), counts), EnergyWeights.seen(strays), false, kept);
+        };
+    }
+
+    private static Shader calmed(Shader start, double strays, Optional<int[]> counts) {
+        return strays > 0 ? new Searched(start, EnergyWeights.seen(strays), true, counts) : start;
     }
 }

@@ -17,6 +17,7 @@ import org.openide.util.NbBundle.Messages;
  *
  * @param supply what it takes to lay
  * @param figures how near it comes to its picture
+ * @param stock when it was made from what is in the house
  * @param out the chart as JSON
  * @param png the chart as a picture, one pixel a cell
  */
@@ -53,12 +54,18 @@ record ChartMade(
         ChartSupply supply,
         ChartFigures figures,
         List<ChartLine> lines,
+        Optional<FromStock> stock,
         Optional<Path> out,
         Optional<Path> png,
         List<String> warnings) {
 
     static ChartMade of(
-            MadeChart made, ChartSupply supply, Optional<Path> out, Optional<Path> png, List<String> warnings) {
+            MadeChart made,
+            ChartSupply supply,
+            Optional<FromStock> stock,
+            Optional<Path> out,
+            Optional<Path> png,
+            List<String> warnings) {
         Grid grid = made.chart().grid();
         return new ChartMade(
                 grid.columns(),
@@ -69,6 +76,7 @@ record ChartMade(
                 supply,
                 made.figures(),
                 made.chart().lines(),
+                stock,
                 out,
                 png,
                 warnings);
@@ -97,7 +105,8 @@ record ChartMade(
                         one(figures.cell95()),
                         one(figures.seenMean()),
                         one(figures.seen95()),
-                        one(100 * figures.strays()));
+                        one(100 * figures.strays()))
+                + stock.map(from -> "\n" + from.text()).orElse("");
     }
 
     private static String one(double value) {

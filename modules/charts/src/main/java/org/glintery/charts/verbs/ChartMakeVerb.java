@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.glintery.api.Refusal;
 import org.glintery.api.Result;
@@ -19,6 +20,7 @@ import org.glintery.api.verb.VerbResult;
 import org.glintery.charts.ChartSupply;
 import org.glintery.charts.MakingCharts;
 import org.glintery.charts.card.CardFile;
+import org.glintery.charts.card.CountFile;
 import org.glintery.charts.file.ChartJson;
 import org.glintery.charts.file.ChartPicture;
 import org.openide.util.NbBundle.Messages;
@@ -65,19 +67,31 @@ public final class ChartMakeVerb implements Verb {
         if (wrong.isPresent()) {
             return VerbResult.wrongUsage(wrong.get());
         }
-        Result<MadeChart> made = file(call, "card")
+        Result<Drawn> made = file(call, "card")
                 .then(bytes -> new CardFile(call.codec()).read(cardName(call), bytes))
-                .then(card -> file(call, "picture").then(picture -> make(options.request(picture, card))));
-        if (made instanceof Result.Refused<MadeChart> no) {
+                .then(card ->
+                        file(call, "picture").then(picture -> make(call, options, options.request(picture, card))));
+        if (made instanceof Result.Refused<Drawn> no) {
             return VerbResult.refused(no.refusal());
         }
-        Result.Ok<MadeChart> ok = (Result.Ok<MadeChart>) made;
+        Result.Ok<Drawn> ok = (Result.Ok<Drawn>) made;
         ok.warnings().forEach(call::say);
         return written(call, options, ok.value(), ok.warnings());
     }
 
-    private static Result<MadeChart> make(ChartRequest request) {
-        return new MakingCharts().make(request, Watch.NONE);
+    private record Drawn(MadeChart chart, Optional<FromStock> stock) {}
+
+    private static Result<Drawn> make(VerbCall call, ChartOptions options, ChartRequest request) {
+        MakingCharts charts = new MakingCharts();
+        Optional<String> from = call.value("from-stock");
+        if (from.isEmpty()) {
+            return charts.make(request, Watch.NONE).then(made -> Result.ok(new Drawn(made, Optional.empty())));
+        }
+        Result<Map<String, Long>> counts = from.get().strip().equalsIgnoreCase("house")
+                ? options.inTheHouse().counts(call, request.card().name())
+                : file(call, "from-stock").then(CountFile::read);
+        return counts.then(there -> charts.makeFromStock(request, there, Watch.NONE))
+                .then(made -> Result.ok(new Drawn(made.made(), Optional.of(FromStock.of(made)))));
     }
 
     @Messages("ChartMakeVerb.sameFile=--out and --png are two files. Give them two names.")
@@ -88,7 +102,8 @@ public final class ChartMakeVerb implements Verb {
                 : Optional.empty();
     }
 
-    private static VerbResult written(VerbCall call, ChartOptions options, MadeChart made, List<String> warnings) {
+    private static VerbResult written(VerbCall call, ChartOptions options, Drawn drawn, List<String> warnings) {
+        MadeChart made = drawn.chart();
         Optional<Path> out = call.value("out").map(call::path);
         Optional<Path> png = call.value("png").map(call::path);
         List<FilesOut.Content> files = new ArrayList<>();
@@ -100,7 +115,7 @@ public final class ChartMakeVerb implements Verb {
             return VerbResult.refused(refusal.get());
         }
         ChartSupply supply = ChartSupply.of(made.chart(), options.drillsPerBag(), options.drillsAnHour());
-        ChartMade answer = ChartMade.of(made, supply, out, png, warnings);
+        ChartMade answer = ChartMade.of(made, supply, drawn.stock(), out, png, warnings);
         return VerbResult.said(answer, answer.text());
     }
 

@@ -3,6 +3,7 @@ package org.glintery.charts.verbs;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.glintery.api.charts.ChartRequest;
 import org.glintery.api.charts.Crop;
 import org.glintery.api.charts.Grid;
@@ -33,6 +34,8 @@ import org.openide.util.NbBundle.Messages;
     "ChartOptions.outline=circle or oval",
     "ChartOptions.bag=drills in a bag; 200 when not said",
     "ChartOptions.pace=drills you lay in an hour",
+    "ChartOptions.fromStock=only with drills that are there: a table with code and count, or house for what lies free in the "
+            + "workshop, of the card named as the card's file is",
     "ChartOptions.out=where the chart goes, as JSON; takes the place of a file that is there",
     "ChartOptions.png=where its picture goes, one pixel a cell; takes the place of a file that is there",
     "# {0} - option",
@@ -43,26 +46,31 @@ import org.openide.util.NbBundle.Messages;
 })
 final class ChartOptions {
 
-    static final List<Param> PARAMS = List.of(
-            Param.positional("picture", "PICTURE", Bundle.ChartOptions_picture()),
-            Param.required("card", "FILE", Bundle.ChartOptions_card()),
-            Param.option("columns", "N", Bundle.ChartOptions_columns()),
-            Param.option("rows", "N", Bundle.ChartOptions_rows()),
-            Param.option("width", "MM", Bundle.ChartOptions_width()),
-            Param.option("height", "MM", Bundle.ChartOptions_height()),
-            Param.option("pitch", "MM", Bundle.ChartOptions_pitch()),
-            Param.option("colours", "K", Bundle.ChartOptions_colours()),
-            Param.option("shading", "WORD", Bundle.ChartOptions_shading()),
-            Param.option("strays", "0..1", Bundle.ChartOptions_strays()),
-            Param.option("pin", "CODE", Bundle.ChartOptions_pin()),
-            Param.option("ban", "CODE", Bundle.ChartOptions_ban()),
-            Param.option("turn", "DEGREES", Bundle.ChartOptions_turn()),
-            Param.option("crop", "L,T,W,H", Bundle.ChartOptions_crop()),
-            Param.option("outline", "WORD", Bundle.ChartOptions_outline()),
-            Param.option("bag", "N", Bundle.ChartOptions_bag()),
-            Param.option("pace", "N", Bundle.ChartOptions_pace()),
-            Param.option("out", "CHART.json", Bundle.ChartOptions_out()),
-            Param.option("png", "OUT.png", Bundle.ChartOptions_png()));
+    static final List<Param> PARAMS = Stream.of(
+                    List.of(
+                            Param.positional("picture", "PICTURE", Bundle.ChartOptions_picture()),
+                            Param.required("card", "FILE", Bundle.ChartOptions_card()),
+                            Param.option("columns", "N", Bundle.ChartOptions_columns()),
+                            Param.option("rows", "N", Bundle.ChartOptions_rows()),
+                            Param.option("width", "MM", Bundle.ChartOptions_width()),
+                            Param.option("height", "MM", Bundle.ChartOptions_height()),
+                            Param.option("pitch", "MM", Bundle.ChartOptions_pitch()),
+                            Param.option("colours", "K", Bundle.ChartOptions_colours()),
+                            Param.option("shading", "WORD", Bundle.ChartOptions_shading()),
+                            Param.option("strays", "0..1", Bundle.ChartOptions_strays()),
+                            Param.option("pin", "CODE", Bundle.ChartOptions_pin()),
+                            Param.option("ban", "CODE", Bundle.ChartOptions_ban()),
+                            Param.option("turn", "DEGREES", Bundle.ChartOptions_turn()),
+                            Param.option("crop", "L,T,W,H", Bundle.ChartOptions_crop()),
+                            Param.option("outline", "WORD", Bundle.ChartOptions_outline()),
+                            Param.option("bag", "N", Bundle.ChartOptions_bag()),
+                            Param.option("pace", "N", Bundle.ChartOptions_pace()),
+                            Param.option("from-stock", "FILE.csv|house", Bundle.ChartOptions_fromStock()),
+                            Param.option("out", "CHART.json", Bundle.ChartOptions_out()),
+                            Param.option("png", "OUT.png", Bundle.ChartOptions_png())),
+                    InTheHouse.PARAMS)
+            .flatMap(List::stream)
+            .toList();
 
     private static final double A_LIFETIME = 1e9;
 
@@ -75,6 +83,7 @@ final class ChartOptions {
     private final int turns;
     private final Crop crop;
     private final Outline outline;
+    private final InTheHouse inTheHouse;
     private final int drillsPerBag;
     private final Optional<Double> drillsAnHour;
 
@@ -88,6 +97,7 @@ final class ChartOptions {
         turns = numbers.whole("turn", 0, 360).map(degrees -> quarters(degrees)).orElse(0);
         crop = crop();
         outline = numbers.word("outline", Outline.class).orElse(Outline.WHOLE);
+        inTheHouse = new InTheHouse(numbers);
         drillsPerBag = numbers.whole("bag", 1, 1_000_000).orElse(Source.USUAL_DRILLS_PER_BAG);
         drillsAnHour = numbers.number("pace", 1, A_LIFETIME);
     }
@@ -95,6 +105,10 @@ final class ChartOptions {
     /** What is wrong with them, in words; empty when nothing is. */
     Optional<String> wrong() {
         return numbers.wrong();
+    }
+
+    InTheHouse inTheHouse() {
+        return inTheHouse;
     }
 
     int drillsPerBag() {

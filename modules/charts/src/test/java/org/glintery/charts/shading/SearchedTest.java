@@ -21,7 +21,7 @@ class SearchedTest {
         SearchedCells cells(int[] drills, SearchedCells.Moves moves) {
             LabGrid lab = LabGrid.of(wanted);
             CandidateDrills candidates = new CandidateDrills(wanted, lab, colours, 10);
-            return new SearchedCells(wanted, colours, candidates, lab, weights, drills, moves);
+            return new SearchedCells(wanted, colours, candidates, lab, weights, drills, moves, DrillsLeft.NO_LIMIT);
         }
 
         /** The energy counted from the cells alone, by a state that was never moved. */

@@ -24,6 +24,7 @@ class ChartMadeTest {
                         Collections.nCopies(colours, new ChartLine("A", "T1", "#102030", drills)),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         List.of())
                 .text()
                 .lines()

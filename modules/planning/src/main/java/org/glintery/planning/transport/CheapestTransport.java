@@ -49,7 +49,7 @@ public final class CheapestTransport {
      */
     public static TransportPlan of(TransportTask task, double[] prices, BooleanSupplier cancelled) {
         if (!task.fits()) {
-            throw new IllegalArgumentException("the columns hold less than " + task.amount());
+            throw new IllegalArgumentException(String.valueOf(task.amount()));
         }
         CheapestTransport transport = new CheapestTransport(task, prices);
         transport.begin();

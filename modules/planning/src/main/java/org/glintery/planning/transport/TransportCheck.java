@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.glintery.api.Preview;
+import org.glintery.planning.transport.TransportFault.Kind;
 
 /**
  * Checks a plan against its task from scratch: that all of every row goes somewhere, that no column holds more than it can,
@@ -18,14 +19,14 @@ public final class TransportCheck {
     private TransportCheck() {}
 
     /** What is wrong with the plan; empty when nothing is. */
-    public static Optional<String> fault(TransportTask task, TransportPlan plan) {
+    public static Optional<TransportFault> fault(TransportTask task, TransportPlan plan) {
         return shares(task, plan).or(() -> prices(task, plan)).or(() -> sums(task, plan));
     }
 
-    private static Optional<String> shares(TransportTask task, TransportPlan plan) {
+    private static Optional<TransportFault> shares(TransportTask task, TransportPlan plan) {
         int shares = plan.rows().length;
         if (plan.columns().length != shares || plan.amounts().length != shares) {
-            return Optional.of("rows, columns and amounts differ in number");
+            return fault(Kind.SHARES, -1, plan.columns().length, shares);
         }
         long[] laid = new long[task.amounts().length];
         long[] held = new long[task.limits().length];
@@ -33,45 +34,46 @@ public final class TransportCheck {
             int row = plan.rows()[share];
             int column = plan.columns()[share];
             if (row < 0 || row >= laid.length || column < 0 || column >= held.length || plan.amounts()[share] < 0) {
-                return Optional.of("share " + share + " is none");
+                return fault(Kind.SHARE, share, plan.amounts()[share], 0);
             }
             laid[row] += plan.amounts()[share];
             held[column] += plan.amounts()[share];
         }
         for (int row = 0; row < laid.length; row++) {
             if (laid[row] != task.amounts()[row]) {
-                return Optional.of("row " + row + " has " + task.amounts()[row] + ", not " + laid[row]);
+                return fault(Kind.ROW, row, laid[row], task.amounts()[row]);
             }
         }
         for (int column = 0; column < held.length; column++) {
             if (held[column] > task.limits()[column]) {
-                return Optional.of("column " + column + " holds " + task.limits()[column] + ", not " + held[column]);
+                return fault(Kind.COLUMN, column, held[column], task.limits()[column]);
             }
         }
         return Optional.empty();
     }
 
-    private static Optional<String> prices(TransportTask task, TransportPlan plan) {
+    private static Optional<TransportFault> prices(TransportTask task, TransportPlan plan) {
         if (plan.prices().length != task.limits().length) {
-            return Optional.of("not one price a column");
+            return fault(Kind.PRICES, -1, plan.prices().length, task.limits().length);
         }
-        for (double price : plan.prices()) {
+        for (int column = 0; column < plan.prices().length; column++) {
+            double price = plan.prices()[column];
             if (!(price >= 0) || Double.isInfinite(price)) {
-                return Optional.of("a price is " + price);
+                return fault(Kind.PRICE, column, price, 0);
             }
         }
         return Optional.empty();
     }
 
-    private static Optional<String> sums(TransportTask task, TransportPlan plan) {
+    private static Optional<TransportFault> sums(TransportTask task, TransportPlan plan) {
         double cost = cost(task, plan);
         if (!(Math.abs(cost - plan.cost()) <= ROUNDING * (1 + cost))) {
-            return Optional.of("it costs " + cost + ", not " + plan.cost());
+            return fault(Kind.COST, -1, plan.cost(), cost);
         }
         double bound = bound(task, plan.prices());
         return plan.bound() <= bound + ROUNDING * (1 + cost)
                 ? Optional.empty()
-                : Optional.of("the prices prove " + bound + ", not " + plan.bound());
+                : fault(Kind.BOUND, -1, plan.bound(), bound);
     }
 
     /**
@@ -81,7 +83,7 @@ public final class TransportCheck {
      */
     public static TransportPlan proven(TransportTask task, TransportPlan plan) {
         shares(task, plan).or(() -> prices(task, plan)).ifPresent(fault -> {
-            throw new IllegalArgumentException(fault);
+            throw new IllegalArgumentException(fault.toString());
         });
         return new TransportPlan(
                 plan.rows(),
@@ -90,6 +92,10 @@ public final class TransportCheck {
                 plan.prices(),
                 cost(task, plan),
                 bound(task, plan.prices()));
+    }
+
+    private static Optional<TransportFault> fault(Kind kind, int place, double said, double found) {
+        return Optional.of(new TransportFault(kind, place, said, found));
     }
 
     private static double cost(TransportTask task, TransportPlan plan) {

@@ -82,6 +82,7 @@ class ArchitectureTest {
     @Test
     void letsAddOnsUseOnlyWhatAnOutsiderHas() throws IOException {
         keepsToTheApi(Jars.SAMPLE, "org.glintery.addon.sample..", 6);
+        keepsToTheApi(Jars.CLUB, "org.glintery.club..", 15);
         keepsToTheApi(Jars.SWAPS, "org.glintery.club.swaps..", 6);
     }
 

@@ -73,7 +73,7 @@ class BundlesTest {
     }
 
     private static List<Path> jars() {
-        return Stream.concat(Jars.modules().stream().map(Jars::of), Stream.of(Jars.SAMPLE, Jars.SWAPS))
+        return Stream.concat(Jars.modules().stream().map(Jars::of), Stream.of(Jars.SAMPLE, Jars.CLUB, Jars.SWAPS))
                 .toList();
     }
 

@@ -18,6 +18,10 @@ final class Jars {
 
     static final Path SWAPS_CLUSTER = cluster("club-swaps");
 
+    static final Path CLUB_CLUSTER = cluster("club");
+
+    static final Path CLUB = CLUB_CLUSTER.resolve("modules/org-glintery-club.jar");
+
     static final Path SAMPLE = SAMPLE_CLUSTER.resolve("modules/org-glintery-addon-sample.jar");
 
     static final Path SWAPS = SWAPS_CLUSTER.resolve("modules/org-glintery-club-swaps.jar");

@@ -1,0 +1,2 @@
+/** The club's verbs. */
+package org.glintery.club.verbs;

@@ -2,6 +2,7 @@ package org.glintery.club.signing;
 
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
 import java.util.Iterator;
 import java.util.Map;
 import java.util.TreeMap;
@@ -96,7 +97,7 @@ public final class CanonicalJson {
         if (named >= 0) {
             out.append('\\').append("btnfr\"\\".charAt(named));
         } else if (c < ' ') {
-            out.append(String.format("\\u%04x", (int) c));
+            out.append("\\u").append(HexFormat.of().toHexDigits(c));
         } else {
             out.append(c);
         }

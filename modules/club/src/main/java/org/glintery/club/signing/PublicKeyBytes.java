@@ -1,6 +1,5 @@
 package org.glintery.club.signing;
 
-import java.math.BigInteger;
 import java.security.GeneralSecurityException;
 import java.security.KeyFactory;
 import java.security.MessageDigest;
@@ -38,7 +37,7 @@ public record PublicKeyBytes(String hex) {
         try {
             byte[] digest =
                     MessageDigest.getInstance("SHA-256").digest(HexFormat.of().parseHex(hex));
-            return String.format("%032x", new BigInteger(1, Arrays.copyOf(digest, ID_BYTES)));
+            return HexFormat.of().formatHex(digest, 0, ID_BYTES);
         } catch (GeneralSecurityException e) {
             throw new GlinteryException("no SHA-256 in this Java", e);
         }

@@ -21,6 +21,8 @@ public final class Ciede2000 {
     private static final double COS_125 = Math.cos(Math.toRadians(125));
 
     private static final double SIXTY_DEGREES = Math.toRadians(60);
+    private static final double COS_275 = Math.cos(Math.toRadians(275));
+    private static final double SIN_275 = Math.sin(Math.toRadians(275));
     private static final double COS_30 = Math.cos(Math.toRadians(30));
     private static final double SIN_30 = Math.sin(Math.toRadians(30));
     private static final double COS_6 = Math.cos(Math.toRadians(6));
@@ -111,7 +113,7 @@ public final class Ciede2000 {
         if (sin >= 0 && cos > COS_125) {
             return 0;
         }
-        double off = (degrees(Math.atan2(sin, cos)) - 275) / 25;
+        double off = Math.toDegrees(Turn.of(sin * COS_275 - cos * SIN_275, cos * COS_275 + sin * SIN_275)) / 25;
         return -Math.sin(SIXTY_DEGREES * Math.exp(-off * off)) * 2 * share7(meanChroma);
     }
 

@@ -68,8 +68,6 @@ public final class ChartMeasures {
         if (values.length == 0) {
             return 0;
         }
-        double[] rising = values.clone();
-        Arrays.parallelSort(rising);
-        return rising[(int) Math.ceil(0.95 * rising.length) - 1];
+        return Rank.of(values.clone(), (int) Math.ceil(0.95 * values.length) - 1);
     }
 }

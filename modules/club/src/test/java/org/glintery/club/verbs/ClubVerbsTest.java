@@ -2,6 +2,12 @@ package org.glintery.club.verbs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -63,7 +69,19 @@ class ClubVerbsTest {
         PlainCodec codec = new PlainCodec();
         Json json = codec.toJson(said.answer());
         assertThat(codec.parse(codec.compact(json))).isEqualTo(json);
+        assertThat(faults(verb, codec.compact(json))).isEmpty();
+        assertThat(faults(verb, "{\"club\":1}")).isNotEmpty();
         return said.answer();
+    }
+
+    /** What the verb's committed schema finds wrong with an answer. */
+    private static List<?> faults(Verb verb, String json) throws IOException {
+        String schema = verb.name().replace(' ', '-') + ".schema.json";
+        try (InputStream in = verb.getClass().getResourceAsStream(schema)) {
+            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(new String(in.readAllBytes(), StandardCharsets.UTF_8))
+                    .validate(json, InputFormat.JSON);
+        }
     }
 
     private static String refusal(Verb verb, FakeCall call) throws Exception {

@@ -9,10 +9,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The sample add-on beside the packaged application, and what stays of it when it is not there. */
+@Order(6)
 class AddonSampleTest {
     @TempDir
     Path folder;

@@ -14,6 +14,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 
 /** The packaged {@code glintery-do}, started as a shell would start it: in a folder, with a home and variables. */
@@ -21,6 +23,13 @@ record GlinteryDo(Path folder, Map<String, String> variables, List<String> prefi
 
     static final Path HOME = Path.of("target/glintery").toAbsolutePath();
     static final Path LAUNCHER = HOME.resolve("bin/glintery-do");
+    /** For what goes on beside a process: it blocks, so it may not take the few threads that Java shares among all. */
+    static final Executor THREADS = Executors.newCachedThreadPool(work -> {
+        Thread thread = new Thread(work, "Beside a process");
+        thread.setDaemon(true);
+        return thread;
+    });
+
     private static final int DEADLINE_S = 120;
 
     /** In a folder that is also the user's home, so that nothing of the real one is seen. */
@@ -70,8 +79,8 @@ record GlinteryDo(Path folder, Map<String, String> variables, List<String> prefi
     }
 
     static Ran finish(Process process, String input) {
-        CompletableFuture<String> out = CompletableFuture.supplyAsync(() -> all(process.getInputStream()));
-        CompletableFuture<String> err = CompletableFuture.supplyAsync(() -> all(process.getErrorStream()));
+        CompletableFuture<String> out = CompletableFuture.supplyAsync(() -> all(process.getInputStream()), THREADS);
+        CompletableFuture<String> err = CompletableFuture.supplyAsync(() -> all(process.getErrorStream()), THREADS);
         try (OutputStream in = process.getOutputStream()) {
             in.write(input.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {

@@ -22,6 +22,7 @@ import java.util.zip.ZipOutputStream;
 import org.glintery.testkit.TestPictures;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestInstance.Lifecycle;
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Bad input at the verbs: the right exit code, a clear sentence, no trace of our insides, and nothing changed. */
 @TestInstance(Lifecycle.PER_CLASS)
+@Order(5)
 class HostileTest {
 
     private static final UUID KEPT = UUID.fromString("6b1f0c9e-30b3-4ed3-9d2c-5f8f4b1a7d10");

@@ -19,10 +19,12 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Kills the Java process while it books movements: whatever it printed is there afterwards, once, and nothing else. */
+@Order(3)
 class KillTest {
 
     private static final int ROUNDS = 10;
@@ -59,7 +61,7 @@ class KillTest {
             lines.add(Posts.line(id, 1 + i));
         }
         Process launcher = glinteryDo.start("drills", "post", "-");
-        CompletableFuture<Void> feeding = CompletableFuture.runAsync(() -> feed(launcher, lines));
+        CompletableFuture<Void> feeding = CompletableFuture.runAsync(() -> feed(launcher, lines), GlinteryDo.THREADS);
         var out = new BufferedReader(new InputStreamReader(launcher.getInputStream(), StandardCharsets.UTF_8));
         int printedNow = 0;
         for (; printedNow < killAfter; printedNow++) {

@@ -13,10 +13,12 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the launcher script does with words, folders, streams, signals and temporary files. */
+@Order(7)
 class LauncherTest {
 
     @TempDir

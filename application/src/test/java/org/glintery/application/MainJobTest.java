@@ -14,10 +14,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** One piece from the shelf to the wall through the packaged application, then out and in again. */
+@Order(4)
 class MainJobTest {
     private static final String LEGEND = """
             Symbol;Colour code;Colour name;Hex;Shape;Needed;Bags;Remark

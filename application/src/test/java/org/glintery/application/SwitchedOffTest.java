@@ -1,7 +1,6 @@
 package org.glintery.application;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
@@ -13,15 +12,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
+import org.glintery.testkit.LeftOut;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.TestInstance.Lifecycle;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Each feature switched off in the platform's own way: the others go on, its verbs say so, its data stay. */
 @TestInstance(Lifecycle.PER_CLASS)
+@Order(1)
 class SwitchedOffTest {
 
     /** A feature with one of its verbs. */
@@ -42,9 +45,6 @@ class SwitchedOffTest {
 
     private static final String LAUNCHER =
             GlinteryDo.HOME.resolve("bin/glintery").toString();
-    private static final Path SELF_TEST = Path.of("../modules/selftest/target/nbm/clusters/selftest")
-            .toAbsolutePath()
-            .normalize();
     private static final int TESTS_INSIDE = 4;
 
     private Path folder;
@@ -76,7 +76,7 @@ class SwitchedOffTest {
                     "--modules",
                     "--direct-disable",
                     "org.glintery." + feature.name()));
-            disabling.add(CompletableFuture.supplyAsync(() -> GlinteryDo.finish(process, "")));
+            disabling.add(CompletableFuture.supplyAsync(() -> GlinteryDo.finish(process, ""), GlinteryDo.THREADS));
         }
         disabling.forEach(ran -> ran.join().done());
     }
@@ -111,12 +111,13 @@ class SwitchedOffTest {
     /** The self-test that runs inside tells its windows, its tabs and what others say. */
     @ParameterizedTest
     @MethodSource("features")
+    @ResourceLock(Display.LOCK)
     void theWindowOpensAllTheSame(Feature feature) throws Exception {
-        String display = System.getenv("DISPLAY");
-        assumeTrue(display != null && !display.isBlank(), "no display");
-        assertThat(SELF_TEST.resolve("modules")).as("the self-test's cluster").isDirectory();
+        LeftOut.unless(Display.isThere(), "a display, such as xvfb-run makes");
         Path told = folder.resolve("told-" + feature.name());
-        GlinteryDo glinteryDo = without(feature).with("DISPLAY", display).with("extra_clusters", SELF_TEST.toString());
+        GlinteryDo glinteryDo = without(feature)
+                .with("DISPLAY", Display.name())
+                .with("extra_clusters", Display.selfTest().toString());
         Process process = glinteryDo.start(command(
                 feature,
                 "-J-Dglintery.workshop=" + folder.resolve("without-" + feature.name()),

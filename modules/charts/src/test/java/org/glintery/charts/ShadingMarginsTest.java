@@ -2,7 +2,6 @@ package org.glintery.charts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -14,6 +13,7 @@ import org.glintery.charts.picture.LightGrid;
 import org.glintery.charts.shading.DrillColours;
 import org.glintery.charts.shading.Shaders;
 import org.glintery.colour.Srgb;
+import org.glintery.testkit.LeftOut;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -104,7 +104,7 @@ class ShadingMarginsTest {
 
     private static void recomputed(String what, LightGrid wanted, Path folder)
             throws IOException, InterruptedException {
-        assumeTrue(ImageMagick.isThere(), "ImageMagick is not on the path");
+        LeftOut.unless(ImageMagick.isThere(), "ImageMagick on the path");
         for (int count : new int[] {24, 48}) {
             List<Srgb> palette = References.palette(count);
             DrillColours colours = new DrillColours(palette);

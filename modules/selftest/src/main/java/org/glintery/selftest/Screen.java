@@ -14,8 +14,10 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 import javax.swing.JRootPane;
 import javax.swing.RootPaneContainer;
@@ -25,8 +27,9 @@ import org.openide.windows.WindowManager;
 /** The window from the outside: waiting, looking for components, screenshots. */
 final class Screen {
     private static final long DEADLINE_NS = TimeUnit.SECONDS.toNanos(60);
-    private static final int POLL_MS = 50;
-    private static final int QUIET_POLLS = 12;
+    private static final int POLL_MS = 20;
+    /** So many one after another: between two steps of what goes on there may be a moment in which nobody is at it. */
+    private static final int QUIET_POLLS = 8;
 
     private Screen() {}
 
@@ -53,21 +56,28 @@ final class Screen {
 
     /** Waits until something holds, asked on the event thread; fails after a minute. */
     static void until(String what, BooleanSupplier holds) {
+        until(() -> what, holds);
+    }
+
+    private static void until(Supplier<String> what, BooleanSupplier holds) {
         long start = System.nanoTime();
         while (!onEventThread(holds::getAsBoolean)) {
             if (System.nanoTime() - start > DEADLINE_NS) {
-                throw new AssertionError("waited a minute for: " + what);
+                throw new AssertionError("waited a minute for: " + what.get());
             }
             pause();
         }
     }
 
-    /** Lets parts that are prepared in the background, and pictures, arrive. */
+    /** Lets parts that are prepared in the background, and pictures, arrive; fails after a minute. */
     static void settle() {
-        for (int i = 0; i < QUIET_POLLS; i++) {
-            pause();
-            onEventThread(() -> null);
-        }
+        AtomicReference<List<String>> underWay = new AtomicReference<>(List.of());
+        AtomicInteger quiet = new AtomicInteger();
+        until(() -> "the window to come to rest from " + underWay.get(), () -> {
+            underWay.set(Work.underWay());
+            quiet.set(underWay.get().isEmpty() ? quiet.get() + 1 : 0);
+            return quiet.get() >= QUIET_POLLS;
+        });
     }
 
     private static void pause() {

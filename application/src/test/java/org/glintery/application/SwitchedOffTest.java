@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.glintery.testkit.LeftOut;
@@ -42,6 +43,15 @@ class SwitchedOffTest {
             new Feature("storage", "holder", "list"),
             new Feature("framing", "piece", "frame", "Net loft"),
             new Feature("charts", "colour", "name", "a0522d"));
+
+    /** What each feature does for a piece that is on the bench. */
+    private static final Map<String, List<String>> WORK = Map.of(
+            "stash", List.of("kit", "add", "--title", "Rope-walk"),
+            "activework", List.of("bench", "sit", "Net loft", "--minutes", "30"),
+            "finishes", List.of("finish", "edit", "Net loft", "--comments", "quiet evenings"),
+            "storage", List.of("holder", "add", "Case B"),
+            "framing", List.of("piece", "frame", "Net loft", "--not-framed"),
+            "charts", List.of("colour", "compare", "50,10,10", "50,10,12"));
 
     private static final String LAUNCHER =
             GlinteryDo.HOME.resolve("bin/glintery").toString();
@@ -106,6 +116,23 @@ class SwitchedOffTest {
         assertThat(glinteryDo.run(other.verb()).done().out())
                 .contains(other.name().equals("stash") ? "Net loft" : "Case A");
         assertThat(exported(glinteryDo)).isEqualTo(contents);
+    }
+
+    @ParameterizedTest
+    @MethodSource("features")
+    void eachOfTheOthersDoesItsWork(Feature feature) throws IOException {
+        Map<String, CompletableFuture<Ran>> work = new TreeMap<>();
+        for (Feature other : FEATURES) {
+            if (!other.equals(feature)) {
+                String workshop = other.name() + "-without-" + feature.name();
+                copy(folder.resolve("all"), folder.resolve(workshop));
+                GlinteryDo glinteryDo = without(feature).with("GLINTERY_WORKSHOP", workshop);
+                String[] verb = WORK.get(other.name()).toArray(String[]::new);
+                work.put(other.name(), CompletableFuture.supplyAsync(() -> glinteryDo.run(verb), GlinteryDo.THREADS));
+            }
+        }
+        assertThat(work).hasSize(FEATURES.size() - 1);
+        work.values().forEach(ran -> ran.join().done());
     }
 
     /** The self-test that runs inside tells its windows, its tabs and what others say. */

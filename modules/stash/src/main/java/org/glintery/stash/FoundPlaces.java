@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.glintery.api.Result;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
+import org.glintery.api.stash.Legend;
 import org.glintery.api.storage.SpotNames;
 import org.glintery.api.workshop.ChangeSet;
 import org.glintery.api.workshop.FoundDrills;
@@ -19,13 +20,22 @@ public final class FoundPlaces {
 
     private FoundPlaces() {}
 
-    /** Every flag, the most drills first. */
+    /** What there is a doubt about, the most drills first. */
     public static List<Stored<FoundDrills>> all(View view) {
         return view.all(FoundDrills.TYPE).stream()
+                .filter(found -> isDoubt(view, found.value()))
                 .sorted(Comparator.comparingLong(
                                 (Stored<FoundDrills> found) -> -found.value().count())
                         .thenComparing(Stored::id))
                 .toList();
+    }
+
+    /** Where nobody said how many came with a piece, more can't have been laid on it than came. */
+    private static boolean isDoubt(View view, FoundDrills found) {
+        return !(found.at() instanceof Spot.OnCanvas canvas)
+                || Legend.of(view, canvas.piece()).lines().stream()
+                        .filter(line -> line.drill().equals(found.drill()))
+                        .allMatch(line -> line.supplied().known());
     }
 
     /** How many were found of a drill at a spot and not looked at yet. */

@@ -11,13 +11,16 @@ import static org.glintery.stash.WorkshopInFolder.silent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.glintery.api.Result;
 import org.glintery.api.activework.Completion;
+import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Balance;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
+import org.glintery.api.stash.LegendLine;
 import org.glintery.api.stash.Piece;
 import org.glintery.api.stash.Standing;
 import org.glintery.api.storage.Bag;
@@ -60,6 +63,20 @@ class PieceCompletionTest {
         Spot bag = shop.bagNamed("Rope-walk");
         shop.apply(shop.stash().move(shop.view(), DrillMovesTest.request(drill, bag, pocket, count, false)));
         return pocket;
+    }
+
+    @Test
+    void raisesNoDoubt_whereNobodySaidHowManyCame() {
+        LegendLine uncounted = new LegendLine("A", T1, Optional.of(120L), Amount.unknown(), Optional.empty(), Map.of());
+        UUID unsaid = shop.shelve("Rope-walk", uncounted);
+        UUID said = shop.shelve("Net loft", WorkshopInFolder.line("A", WorkshopInFolder.T2, 120, 100));
+        shop.apply(completing(unsaid));
+        shop.apply(completing(said));
+
+        assertThat(FoundPlaces.at(shop.view(), new Spot.OnCanvas(unsaid), T1)).isEqualTo(120);
+        assertThat(FoundPlaces.all(shop.view()))
+                .extracting(found -> found.value().at())
+                .containsExactly(new Spot.OnCanvas(said));
     }
 
     @Test

@@ -40,7 +40,7 @@ public final class FoundCard implements TodayCard {
 
     @Override
     public boolean offered(View view) {
-        return Settings.keepsDrills(view) && !view.all(FoundDrills.TYPE).isEmpty();
+        return Settings.keepsDrills(view) && !FoundPlaces.all(view).isEmpty();
     }
 
     @Override

@@ -19,7 +19,7 @@ import org.glintery.workbench.parts.WrappedText;
 import org.openide.util.NbBundle.Messages;
 import org.openide.windows.WindowManager;
 
-/** A sheet low in the main window that says something and stays until it is put away. Event thread. */
+/** A sheet low in the main window that says something and stays until it is put away, by hand or because it is over. Event thread. */
 final class NoticeStrip {
     private static final int WIDTH_PX = 560;
     private static final int ICON_PX = 24;
@@ -75,7 +75,7 @@ final class NoticeStrip {
         layers.repaint();
     }
 
-    private void putAway() {
+    void putAway() {
         if (sheet != null && sheet.getParent() != null) {
             JComponent layers = (JComponent) sheet.getParent();
             layers.remove(sheet);

@@ -11,6 +11,9 @@ public interface Speech {
     /** Something was done, and the user should hear this about it. */
     void warn(String sentence);
 
+    /** Something else was done since: what was said of the last is no longer of interest. */
+    void goOn();
+
     /** Something was not done. */
     void refuse(Refusal refusal);
 }

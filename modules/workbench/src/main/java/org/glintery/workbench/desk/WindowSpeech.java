@@ -21,6 +21,11 @@ public final class WindowSpeech implements Speech {
     }
 
     @Override
+    public void goOn() {
+        strip.putAway();
+    }
+
+    @Override
     @Messages("WindowSpeech.refused=Not done")
     public void refuse(Refusal refusal) {
         strip.show(Pictogram.WARNING, Bundle.WindowSpeech_refused(), refusal.text());

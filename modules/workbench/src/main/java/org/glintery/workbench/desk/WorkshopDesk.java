@@ -103,7 +103,11 @@ public final class WorkshopDesk implements Desk {
         if (trouble != null) {
             fault(whose, trouble);
         } else if (result instanceof Result.Ok<Applied> ok) {
-            ok.warnings().forEach(speech::warn);
+            if (ok.warnings().isEmpty()) {
+                speech.goOn();
+            } else {
+                speech.warn(String.join("\n", ok.warnings()));
+            }
             then.accept(ok.value());
         } else if (result instanceof Result.Refused<Applied> no
                 && !no.refusal().code().equals(NOTHING)) {

@@ -23,14 +23,18 @@ public final class EditMenu {
         "EditMenu.undo=Undo",
         "# {0} - sentence of the change",
         "EditMenu.undoWhat=Undo: {0}",
-        "EditMenu.undone=Undo: done"
+        "# {0} - sentence of the change",
+        "EditMenu.undone=Undone: {0}"
     })
     public static Action undo() {
         return new ToldAction(
                 Bundle.EditMenu_undo(),
                 Pictogram.UNDO,
                 workshop -> workshop.undoable().map(Bundle::EditMenu_undoWhat),
-                desk -> desk.work(desk.workshop()::undo, applied -> desk.say(Bundle.EditMenu_undone())));
+                desk -> {
+                    String what = desk.workshop().undoable().orElse("");
+                    desk.work(desk.workshop()::undo, applied -> desk.say(Bundle.EditMenu_undone(what)));
+                });
     }
 
     @ActionID(category = "Edit", id = "org.glintery.workbench.menu.RedoAction")
@@ -44,13 +48,17 @@ public final class EditMenu {
         "EditMenu.redo=Redo",
         "# {0} - sentence of the change",
         "EditMenu.redoWhat=Redo: {0}",
-        "EditMenu.redone=Redo: done"
+        "# {0} - sentence of the change",
+        "EditMenu.redone=Done again: {0}"
     })
     public static Action redo() {
         return new ToldAction(
                 Bundle.EditMenu_redo(),
                 Pictogram.REDO,
                 workshop -> workshop.redoable().map(Bundle::EditMenu_redoWhat),
-                desk -> desk.work(desk.workshop()::redo, applied -> desk.say(Bundle.EditMenu_redone())));
+                desk -> {
+                    String what = desk.workshop().redoable().orElse("");
+                    desk.work(desk.workshop()::redo, applied -> desk.say(Bundle.EditMenu_redone(what)));
+                });
     }
 }

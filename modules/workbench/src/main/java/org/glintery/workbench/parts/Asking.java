@@ -100,7 +100,7 @@ public final class Asking {
     }
 
     /** @param ready asked when the button is pressed; while it says no the dialog stays */
-    @Messages("Asking.leave=Leave it")
+    @Messages("Asking.leave=Cancel")
     public static boolean ask(String title, JComponent form, String doIt, BooleanSupplier ready) {
         return choose(title, form, ready, Bundle.Asking_leave(), doIt).isPresent();
     }
@@ -126,6 +126,8 @@ public final class Asking {
                 if (ready.getAsBoolean()) {
                     chosen[0] = way;
                     dialog[0].setVisible(false);
+                } else { // what it says now may need more room
+                    settle(dialog[0]);
                 }
             };
             buttons.add(i == 0 ? Buttons.primary(ways[i], take) : Buttons.plain(ways[i], take));

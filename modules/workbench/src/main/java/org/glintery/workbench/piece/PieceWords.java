@@ -65,7 +65,7 @@ public final class PieceWords {
     @Messages({
         "Decision.NOT_DECIDED=Frame not decided",
         "Decision.NOT_FRAMED=Not framed",
-        "Decision.FRAMED=Framed",
+        "Decision.FRAMED=In a frame",
         "Decision.STRETCHED=Stretched on bars",
         "Decision.ON_BOARD=On board",
         "Decision.HANGER=On a hanger",

@@ -47,13 +47,21 @@ class WorkshopDeskTest {
     }
 
     private static final class Silent implements Speech {
+        private final List<String> warned = new CopyOnWriteArrayList<>();
         private final List<String> refused = new CopyOnWriteArrayList<>();
 
         @Override
         public void say(String sentence) {}
 
         @Override
-        public void warn(String sentence) {}
+        public void warn(String sentence) {
+            warned.add(sentence);
+        }
+
+        @Override
+        public void goOn() {
+            warned.clear();
+        }
 
         @Override
         public void refuse(Refusal refusal) {
@@ -65,6 +73,28 @@ class WorkshopDeskTest {
         return Result.ok(ChangeSet.named("Shelve the rope-walk")
                 .create(Piece.TYPE, PIECE, Piece.titled("Rope-walk", Standing.SHELVED))
                 .build());
+    }
+
+    @Test
+    void saysAllThereIsToNoteTogether_untilSomethingElseIsDone() throws Exception {
+        Silent speech = new Silent();
+        WorkshopDesk desk = new WorkshopDesk(workshop(), Clock.systemUTC(), speech, piece -> {});
+        CountDownLatch done = new CountDownLatch(2);
+        List<List<String>> heard = new CopyOnWriteArrayList<>();
+        SwingUtilities.invokeAndWait(() -> {
+            desk.change(view -> Result.ok(shelve().orThrow(), List.of("One thing.", "Another.")), applied -> {
+                heard.add(List.copyOf(speech.warned));
+                done.countDown();
+            });
+            desk.change(view -> shelve(), applied -> {
+                heard.add(List.copyOf(speech.warned));
+                done.countDown();
+            });
+        });
+        assertThat(done.await(30, TimeUnit.SECONDS)).isTrue();
+        desk.close();
+
+        assertThat(heard).containsExactly(List.of("One thing.\nAnother."), List.of());
     }
 
     @Test

@@ -94,7 +94,7 @@ class LauncherTest {
 
     @Test
     void saysThatItCouldNotStart_whenJavaItselfFails() {
-        Ran ran = glinteryDo.with("JAVA_TOOL_OPTIONS", "-XX:NoSuchOption").run("workshop", "check");
+        Ran ran = glinteryDo.with("JAVA_TOOL_OPTIONS", "-agentlib:nosuchagent").run("workshop", "check");
         assertThat(ran.code()).isEqualTo(3);
         assertThat(ran.err()).endsWith("Glintery could not be started. Nothing was changed.\n");
         assertThat(ran.out()).isEmpty();

@@ -80,6 +80,9 @@ class FolderCopyingTest {
         }
 
         @Override
+        public void goOn() {}
+
+        @Override
         public void refuse(Refusal refusal) {
             refused.add(refusal.text());
         }

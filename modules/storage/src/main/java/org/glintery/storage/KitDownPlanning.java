@@ -104,8 +104,18 @@ final class KitDownPlanning {
         });
         kitUp.ifPresent(up -> change.require(new Precondition.DocumentAt(KitUp.TYPE.ref(piece), up.version()))
                 .remove(KitUp.TYPE.ref(piece)));
-        return Result.ok(
-                new LeftoversPlan(change.build(), moves.steps()), warnings(value, goesOn, kitUp.map(Stored::value)));
+        List<String> warnings = new ArrayList<>(warnings(value, goesOn, kitUp.map(Stored::value)));
+        if (!goesOn && repairDrills > 0 && uncounted(heaps(seats, kitBags))) {
+            warnings.add(Bundle.KitDownPlanning_uncounted());
+        }
+        return Result.ok(new LeftoversPlan(change.build(), moves.steps()), warnings);
+    }
+
+    /** Whether of some drill there is nothing but what nobody has counted. */
+    private static boolean uncounted(Map<Drill, Map<Spot, Balance>> heaps) {
+        return heaps.values().stream()
+                .anyMatch(
+                        heap -> heap.values().stream().allMatch(there -> there.count() <= 0 && there.uncounted() > 0));
     }
 
     /** What lies at the piece's seats and in the bags of its kit, by drill. */
@@ -136,7 +146,8 @@ final class KitDownPlanning {
     @Messages({
         "# {0} - title",
         "KitDownPlanning.notMade={0} is not made yet, so its drills go back into the bag of its kit.",
-        "KitDownPlanning.others=Other drills stay in the holder."
+        "KitDownPlanning.others=Other drills stay in the holder.",
+        "KitDownPlanning.uncounted=Of drills that nobody has counted none go into the repair packet: put a few aside by hand."
     })
     private List<String> warnings(Piece value, boolean goesOn, Optional<KitUp> kitUp) {
         List<String> warnings = new ArrayList<>();

@@ -99,6 +99,17 @@ class KitDownPlanningTest {
     }
 
     @Test
+    void saysThatNoRepairPacketCanBeCounted_outOfWhatNobodyCounted() {
+        UUID piece = shop.piece("Rope-walk", Amount.unknown());
+        shop.kitUp(piece, holder);
+        shop.make(piece);
+
+        assertThat(shop.kitDown(piece, 10))
+                .containsExactly(
+                        "Of drills that nobody has counted none go into the repair packet: put a few aside by hand.");
+    }
+
+    @Test
     void leavesStockOfTheSameDrillWhereItIs_andSaysSo() {
         UUID piece = madePiece(200);
         shop.move(drill(1), Spot.SUPPLIER, shop.pocket(holder, 2), 70);

@@ -36,7 +36,7 @@ final class BenchDialogs {
         "BenchDialogs.score=Score",
         "BenchDialogs.scoreHint=1 to 5, or none",
         "BenchDialogs.comments=Anything to say already",
-        "BenchDialogs.completeHint=The last drills are booked to its canvas, its finish is begun, and its holder waits to be cleared. What you leave empty is listed as still to be written.",
+        "BenchDialogs.completeHint=What is not laid by then counts as laid, its finish is begun, and its holder waits to be cleared. What you leave empty is listed as still to be written.",
         "BenchDialogs.date=The date is not understood yet."
     })
     Optional<Completion> completion(UUID piece) {

@@ -24,11 +24,15 @@ import org.glintery.workbench.parts.Texts;
 import org.glintery.workbench.parts.WrappedText;
 import org.glintery.workbench.spi.Desk;
 import org.openide.util.NbBundle.Messages;
+import org.openide.util.Utilities;
 
 /** Asks which piece is kitted down and how large its repair packet is, shows the plan, and does it. Event thread. */
 final class KitDownSheet {
 
-    private static final int WIDTH_PX = 640;
+    private static final int WIDTH_PX = 800;
+    /** What a dialog has on both sides of what is in it. */
+    private static final int BESIDE_IT_PX = 120;
+
     private static final int USUAL_REPAIR_DRILLS = 10;
     private static final int MOST_REPAIR_DRILLS = 10_000;
 
@@ -64,8 +68,7 @@ final class KitDownSheet {
         "KitDownSheet.repair=Drills of each colour for the repair packet"
     })
     private void showAndDo() {
-        JPanel sheet = new JPanel(
-                new MigLayout("insets 0, wrap 1, gapy " + Space.APART, "[" + Space.px(WIDTH_PX) + "!, fill]"));
+        JPanel sheet = new JPanel(new MigLayout("insets 0, wrap 1, gapy " + Space.APART, "[" + widthPx() + "!, fill]"));
         sheet.setOpaque(false);
         sheet.add(
                 new FormSheet(2).field(Bundle.KitDownSheet_piece(), piece).field(Bundle.KitDownSheet_repair(), repair));
@@ -78,6 +81,11 @@ final class KitDownSheet {
             Result.Ok<LeftoversPlan> agreed = plan.orElseThrow();
             desk.change(view -> Result.ok(agreed.value().change(), agreed.warnings()));
         }
+    }
+
+    private static int widthPx() {
+        int room = Utilities.getUsableScreenBounds().width - Space.px(BESIDE_IT_PX);
+        return Math.min(Space.px(WIDTH_PX), room);
     }
 
     private void replan() {

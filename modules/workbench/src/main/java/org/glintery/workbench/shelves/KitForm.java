@@ -25,6 +25,7 @@ import org.glintery.workbench.parts.Pictogram;
 import org.glintery.workbench.parts.PictureDrop;
 import org.glintery.workbench.parts.Space;
 import org.glintery.workbench.parts.Texts;
+import org.glintery.workbench.parts.Typing;
 import org.glintery.workbench.parts.WrappedText;
 import org.glintery.workbench.piece.PieceWords;
 import org.glintery.workbench.piece.SizeWords;
@@ -96,6 +97,8 @@ final class KitForm extends JPanel {
         add(form);
         add(missing, "wmin 0");
         PictureDrop.onto(this, desk, this::addPicture);
+        Typing.into(title, () -> missing.setText(""));
+        Typing.into(size, () -> missing.setText(""));
         shape.addActionListener(e -> readAgain());
         source.addFocusListener(new FocusAdapter() {
             @Override

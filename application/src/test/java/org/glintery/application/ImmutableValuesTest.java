@@ -14,8 +14,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.glintery.api.charts.Chart;
 import org.glintery.api.charts.ChartRequest;
 import org.glintery.api.charts.Crop;
+import org.glintery.api.charts.Grid;
+import org.glintery.api.charts.MadeChart;
 import org.glintery.api.workshop.DocumentType;
 import org.glintery.testkit.FilledRecords;
 import org.junit.jupiter.api.Test;
@@ -71,6 +74,7 @@ class ImmutableValuesTest {
 
     private static Record filled(Class<? extends Record> type) {
         return new FilledRecords()
+                .with(MadeChart.class, "chart", new Chart(new Grid(1, 1, 2.5), List.of(), new int[] {Chart.NO_DRILL}))
                 .with(ChartRequest.class, "picture", new byte[] {1})
                 .with(ChartRequest.class, "crop", new Crop(0.1, 0.2, 0.5, 0.5))
                 .of(type);

@@ -29,9 +29,9 @@ import org.openide.util.Utilities;
 /** Asks which piece is kitted down and how large its repair packet is, shows the plan, and does it. Event thread. */
 final class KitDownSheet {
 
-    private static final int WIDTH_PX = 800;
+    private static final int WIDTH_PX = 860;
     /** What a dialog has on both sides of what is in it. */
-    private static final int BESIDE_IT_PX = 120;
+    private static final int BESIDE_IT_PX = 200;
 
     private static final int USUAL_REPAIR_DRILLS = 10;
     private static final int MOST_REPAIR_DRILLS = 10_000;

@@ -63,7 +63,7 @@ final class PlanTable {
                 Bundle.PlanTable_amount(),
                 Bundle.PlanTable_from(),
                 Bundle.PlanTable_to());
-        table.share(SWATCH_COLUMN_PX, 120, 90, 220, 310);
+        table.share(SWATCH_COLUMN_PX, 110, 80, 210, 380);
         return table;
     }
 

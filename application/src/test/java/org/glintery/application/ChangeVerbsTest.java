@@ -25,7 +25,9 @@ class ChangeVerbsTest {
     /** Verbs that change nothing in a workshop that is open: they tell, make files or folders, or walk the history. */
     private static final Set<String> OTHERS = Set.of(
             "bench forecast",
+            "chart list",
             "chart make",
+            "chart show",
             "colour compare",
             "colour name",
             "drills find",

@@ -28,6 +28,9 @@ record ScriptedVerbs(Path folder) {
         A;4R2-K;rope brown;round;1840;2000
         B;4R3-M;tar;round;960;1000
         """;
+    private static final String CHART = """
+        {"columns":3,"rows":2,"lines":[{"symbol":"A","code":"4R2-K","hex":"#a0522d"}],"cells":[[0,0,0],[0,-1,0]]}
+        """;
 
     /** A verb with what it is given. */
     record Step(String verb, UnaryOperator<FakeCall> given) {
@@ -48,6 +51,7 @@ record ScriptedVerbs(Path folder) {
     static ScriptedVerbs in(Path folder) {
         try {
             Files.writeString(folder.resolve("legend.csv"), LEGEND);
+            Files.writeString(folder.resolve("chart.json"), CHART);
             ImageIO.write(
                     new BufferedImage(30, 40, BufferedImage.TYPE_INT_RGB),
                     "png",
@@ -113,6 +117,12 @@ record ScriptedVerbs(Path folder) {
                 new Step(
                         "drills stocktake",
                         call -> call.with("code", "T1").with("spot", "bag:b2").with("count", "7")),
+                new Step(
+                        "chart keep",
+                        call -> call.with("file", file("chart.json"))
+                                .with("piece", PIECE)
+                                .with("title", "Crane")),
+                new Step("chart lay", call -> call.with("design", "Crane").with("rows", "1")),
                 new Step("workshop keep", call -> call.with("what", "book")));
     }
 

@@ -21,6 +21,10 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import org.glintery.api.Json;
+import org.glintery.api.charts.CellBand;
+import org.glintery.api.charts.Crop;
+import org.glintery.api.charts.DesignPicture;
+import org.glintery.api.charts.LaidBand;
 import org.glintery.api.ledger.Amount;
 import org.glintery.api.ledger.Drill;
 import org.glintery.api.ledger.Spot;
@@ -44,6 +48,9 @@ public final class FilledRecords {
 
     public FilledRecords() {
         with(Settings.class, "currency", "NZD");
+        with(DesignPicture.class, "crop", new Crop(0.25, 0.125, 0.5, 0.375));
+        with(CellBand.class, "rows", List.of("3*12 - 0 7*2", "5"));
+        with(LaidBand.class, "rows", List.of("4 10-32", "7"));
     }
 
     /** Components that must hold something particular, by record and name. */

@@ -6,6 +6,9 @@ import org.glintery.api.Preview;
 import org.glintery.api.activework.Question;
 import org.glintery.api.activework.RunningSitting;
 import org.glintery.api.activework.Sitting;
+import org.glintery.api.charts.CellBand;
+import org.glintery.api.charts.Design;
+import org.glintery.api.charts.LaidBand;
 import org.glintery.api.finishes.Finish;
 import org.glintery.api.framing.FramePlan;
 import org.glintery.api.stash.ColourCard;
@@ -44,6 +47,9 @@ public final class DocumentKinds {
             Bag.TYPE,
             KitUp.TYPE,
             KeepingPlace.TYPE,
+            Design.TYPE,
+            CellBand.TYPE,
+            LaidBand.TYPE,
             Reservation.TYPE,
             FoundDrills.TYPE,
             Settings.TYPE);

@@ -109,7 +109,7 @@ record ChartMade(
                 + stock.map(from -> "\n" + from.text()).orElse("");
     }
 
-    private static String one(double value) {
+    static String one(double value) {
         return String.format(Locale.ROOT, "%.1f", value);
     }
 }

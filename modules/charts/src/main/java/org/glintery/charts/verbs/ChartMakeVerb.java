@@ -1,8 +1,6 @@
 package org.glintery.charts.verbs;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,11 +26,7 @@ import org.openide.util.lookup.ServiceProvider;
 
 /** {@code chart make}: a chart from a picture and a colour card, on files alone. */
 @ServiceProvider(service = Verb.class)
-@Messages({
-    "ChartMakeVerb.summary=Make a chart from a picture and a colour card",
-    "# {0} - file",
-    "ChartMakeVerb.noFile={0} can''t be read. Nothing was made; check the name and that you may read it."
-})
+@Messages("ChartMakeVerb.summary=Make a chart from a picture and a colour card")
 public final class ChartMakeVerb implements Verb {
 
     @Override
@@ -67,10 +61,10 @@ public final class ChartMakeVerb implements Verb {
         if (wrong.isPresent()) {
             return VerbResult.wrongUsage(wrong.get());
         }
-        Result<Drawn> made = file(call, "card")
+        Result<Drawn> made = InputFile.read(call, "card")
                 .then(bytes -> new CardFile(call.codec()).read(cardName(call), bytes))
-                .then(card ->
-                        file(call, "picture").then(picture -> make(call, options, options.request(picture, card))));
+                .then(card -> InputFile.read(call, "picture")
+                        .then(picture -> make(call, options, options.request(picture, card))));
         if (made instanceof Result.Refused<Drawn> no) {
             return VerbResult.refused(no.refusal());
         }
@@ -89,7 +83,7 @@ public final class ChartMakeVerb implements Verb {
         }
         Result<Map<String, Long>> counts = from.get().strip().equalsIgnoreCase("house")
                 ? options.inTheHouse().counts(call, request.card().name())
-                : file(call, "from-stock").then(CountFile::read);
+                : InputFile.read(call, "from-stock").then(CountFile::read);
         return counts.then(there -> charts.makeFromStock(request, there, Watch.NONE))
                 .then(made -> Result.ok(new Drawn(made.made(), Optional.of(FromStock.of(made)))));
     }
@@ -123,14 +117,5 @@ public final class ChartMakeVerb implements Verb {
         String file = call.path(call.need("card")).getFileName().toString();
         int dot = file.lastIndexOf('.');
         return dot > 0 ? file.substring(0, dot) : file;
-    }
-
-    private static Result<byte[]> file(VerbCall call, String name) {
-        Path file = call.path(call.need(name));
-        try {
-            return Result.ok(Files.readAllBytes(file));
-        } catch (IOException e) {
-            return Result.refused("no-file", Bundle.ChartMakeVerb_noFile(file));
-        }
     }
 }

@@ -18,6 +18,8 @@ import org.glintery.api.Stable;
 @Stable
 public final class FlowRows extends JPanel {
     private static final long serialVersionUID = 1L;
+    /** The size it asked for last. */
+    private transient Dimension asked;
 
     /** Each as wide as it wants to be. */
     public static FlowRows of(JComponent... ones) {
@@ -45,11 +47,13 @@ public final class FlowRows extends JPanel {
         }
     }
 
-    /** Another width may need another height. */
+    /** Another width may need another height. Asked for once: who holds it may give it another all the same. */
     @Override
     public void setBounds(int x, int y, int width, int height) {
         super.setBounds(x, y, width, height);
-        if (width > 0 && getPreferredSize().height != height) {
+        Dimension wanted = new Dimension(width, getPreferredSize().height);
+        if (width > 0 && wanted.height != height && !wanted.equals(asked)) {
+            asked = wanted;
             SwingUtilities.invokeLater(this::revalidate);
         }
     }

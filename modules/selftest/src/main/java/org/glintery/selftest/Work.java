@@ -2,7 +2,6 @@ package org.glintery.selftest;
 
 import java.awt.AWTEvent;
 import java.awt.Toolkit;
-import java.awt.event.PaintEvent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,7 +17,7 @@ final class Work {
     static List<String> underWay() {
         List<String> underWay = new ArrayList<>();
         AWTEvent next = Toolkit.getDefaultToolkit().getSystemEventQueue().peekEvent();
-        if (next != null && !isPainting(next)) {
+        if (next != null) {
             underWay.add(next.toString());
         }
         Thread.getAllStackTraces().forEach((thread, frames) -> {
@@ -29,11 +28,6 @@ final class Work {
             }
         });
         return underWay;
-    }
-
-    /** What blinks or moves is painted again and again; a picture of the window is painted anew in any case. */
-    private static boolean isPainting(AWTEvent event) {
-        return event.toString().contains("RepaintManager") || event instanceof PaintEvent;
     }
 
     private static boolean runs(Thread thread) {
